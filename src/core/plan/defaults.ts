@@ -1,0 +1,102 @@
+import { asWallUnit, CATALOGUE_FORMS, CATALOGUE_MIXES, CATALOGUE_UNITS, type CatalogueUnit } from './catalogue.ts'
+import { PLAN_FORMAT, PLAN_VERSION, type Plan } from './schema.ts'
+
+/** The three answers a new plan begins with. */
+export interface FirstAnswers {
+  readonly id: string
+  readonly name: string
+  readonly freshKgPerDay: number
+  readonly unitKey: string
+  readonly soil: string
+  readonly currency: { readonly code: string; readonly digits: number }
+}
+
+const named = <T extends { readonly key: string }>(list: readonly T[], key: string): T => {
+  const found = list.find((one) => one.key === key)
+  if (found === undefined) throw new Error(`not in the catalogue: ${key}`)
+  return found
+}
+
+/** Everything of `walls` that follows from a catalogue unit: choosing another unit sets these together. */
+export const wallsFor = (unit: CatalogueUnit): Pick<Plan['walls'], 'unit' | 'joint' | 'fill' | 'samples' | 'coursing'> => ({
+  unit: asWallUnit(unit),
+  joint: unit.joint,
+  samples: [],
+  coursing: null,
+  fill: unit.cells.length > 0 ? 'sand' : 'none',
+})
+
+/** Mortar waste goes by the kind of unit: bricks lose more than blocks. */
+export const mortarWasteFor = (unit: Pick<CatalogueUnit, 'family'>): number =>
+  unit.family === 'fired-brick' || unit.family === 'clay-brick'
+    ? CATALOGUE_MIXES.waste.brickMortar
+    : CATALOGUE_MIXES.waste.blockMortar
+
+/** A whole plan from three answers: common practice for the rest, and enough chambers for the catch is chosen by `fish`. */
+export function newPlan(first: FirstAnswers): Plan {
+  const unit = named(CATALOGUE_UNITS, first.unitKey)
+  const { key: _concrete, source: _one, ...concrete } = named(CATALOGUE_MIXES.concrete, '1-2-4')
+  const earthen = unit.family === 'earth-block' || unit.family === 'clay-brick'
+  const { key: _mortar, source: _two, ...mortar } = named(CATALOGUE_MIXES.mortar, earthen ? 'clay-1-2' : '1-5')
+  const fish = named(CATALOGUE_FORMS, 'small-whole')
+  return {
+    format: PLAN_FORMAT,
+    version: PLAN_VERSION,
+    id: first.id,
+    name: first.name,
+    example: false,
+    show: { length: 'mm', mass: 'kg' },
+    currency: first.currency,
+    catch: {
+      form: fish.key,
+      freshKgPerDay: first.freshKgPerDay,
+      firingsPerDay: 1,
+      loading: 'single-layer',
+      loadKgPerM2: fish.loadKgPerM2,
+      loadKgPerTray: fish.loadKgPerTray,
+      dressingLoss: fish.dressingLoss,
+      moistureFresh: fish.moisture,
+      moistureFinal: 0.1,
+    },
+    chambers: { count: 2, clearSideM: 0.68 },
+    walls: {
+      ...wallsFor(unit),
+      leaf: 'single',
+      bond: 'stretcher',
+      aboveM: 0.6,
+      belowM: 0.2,
+      cutLossM: 0.005,
+      liningM: 0,
+      renderM: 0,
+    },
+    openings: { widthM: 0.35, heightM: 0.35, head: 'lintel', bearingM: 0.15 },
+    ground: { soil: first.soil, footing: 'strip', projectionM: 0.1, thicknessM: 0.1, slopeAcross: 0, slopeBack: 0 },
+    trays: {
+      perChamber: 8,
+      spares: 0,
+      railThicknessM: 0.02,
+      railDepthM: 0.06,
+      setbackM: 0.03,
+      handleM: 0.12,
+      gapM: 0.01,
+      corner: 'butt',
+      battens: 1,
+      meshLapM: 0.02,
+      cover: 'sheet',
+      kerfM: 0.003,
+      keepM: 0.3,
+    },
+    mixes: { concrete, mortar },
+    waste: {
+      units: CATALOGUE_MIXES.waste.units,
+      concrete: CATALOGUE_MIXES.waste.concrete,
+      mortar: mortarWasteFor(unit),
+      fill: 0.1,
+      timber: 0,
+      mesh: 0,
+    },
+    place: { windDayDeg: null, windNightDeg: null, facing: 'into-wind' },
+    offers: {},
+    money: { budgetMinor: null, contingency: 0.05 },
+  }
+}

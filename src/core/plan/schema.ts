@@ -1,0 +1,143 @@
+import * as z from 'zod/mini'
+import { LIMITS, MOST_MONEY_MINOR, type LimitedField } from './limits.ts'
+
+/** The plan: everything the user decided and nothing that follows from it. Every change of shape raises PLAN_VERSION and adds a migration. */
+export const PLAN_FORMAT = 'kilnwright-plan'
+export const PLAN_VERSION = 1
+
+const within = (field: LimitedField) => z.number().check(z.gte(LIMITS[field].min), z.lte(LIMITS[field].max))
+const wholeWithin = (field: LimitedField) => z.int().check(z.gte(LIMITS[field].min), z.lte(LIMITS[field].max))
+const label = z.string().check(z.maxLength(80))
+const key = z.string().check(z.minLength(1), z.maxLength(60))
+const minor = z.int().check(z.gte(0), z.lte(MOST_MONEY_MINOR))
+const day = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/))
+const metres = (most: number) => z.number().check(z.gte(0), z.lte(most))
+
+const cell = z.strictObject({ fromM: metres(0.6), lengthM: metres(0.6), widthM: metres(0.6) })
+
+export const wallUnitSchema = z.strictObject({
+  key,
+  family: z.enum(['hollow-block', 'solid-block', 'fired-brick', 'earth-block', 'clay-brick']),
+  lengthM: within('walls.unit.lengthM'),
+  widthM: within('walls.unit.widthM'),
+  heightM: within('walls.unit.heightM'),
+  voidFraction: within('walls.unit.voidFraction'),
+  cells: z.array(cell).check(z.maxLength(6)),
+  densityKgM3: within('walls.unit.densityKgM3'),
+})
+
+const jointSchema = z.strictObject({
+  minM: within('walls.joint.minM'),
+  usualM: within('walls.joint.usualM'),
+  maxM: within('walls.joint.maxM'),
+})
+
+const part = within('mixes.part')
+
+/** One way to buy an item. Lot size is in the item's own unit: kg of cement, m³ of sand, m of timber, pieces of units. */
+export const offerSchema = z.strictObject({
+  item: key,
+  lotSize: within('offer.lotSize'),
+  lotName: z.enum(['piece', 'bag', 'load', 'length', 'roll', 'sheet', 'metre', 'kg', 'day', 'm3']),
+  priceMinor: z.nullable(minor),
+  seller: z.enum(['block-maker', 'hardware', 'timber', 'sand-stone', 'labour']),
+  sellerName: label,
+  place: label,
+  seen: z.nullable(day),
+  leastLots: wholeWithin('offer.leastLots'),
+  transportMinor: minor,
+  /** Width of a roll or a sheet, m; 0 where it has none. `lotSize` is then its length. */
+  widthM: metres(10),
+  chosen: z.boolean(),
+})
+
+export const planSchema = z.strictObject({
+  format: z.literal(PLAN_FORMAT),
+  version: z.literal(PLAN_VERSION),
+  id: key,
+  name: z.string().check(z.minLength(1), z.maxLength(80)),
+  example: z.boolean(),
+  show: z.strictObject({ length: z.enum(['mm', 'cm', 'm', 'ft-in']), mass: z.enum(['kg', 'lb']) }),
+  currency: z.strictObject({ code: z.string().check(z.regex(/^[A-Z]{3}$/)), digits: z.int().check(z.gte(0), z.lte(3)) }),
+  catch: z.strictObject({
+    form: z.enum(['small-whole', 'large-cut', 'catfish', 'own']),
+    freshKgPerDay: within('catch.freshKgPerDay'),
+    firingsPerDay: wholeWithin('catch.firingsPerDay'),
+    loading: z.enum(['single-layer', 'packed']),
+    loadKgPerM2: within('catch.loadKgPerM2'),
+    loadKgPerTray: within('catch.loadKgPerTray'),
+    dressingLoss: within('catch.dressingLoss'),
+    moistureFresh: within('catch.moistureFresh'),
+    moistureFinal: within('catch.moistureFinal'),
+  }),
+  chambers: z.strictObject({ count: wholeWithin('chambers.count'), clearSideM: within('chambers.clearSideM') }),
+  walls: z.strictObject({
+    unit: wallUnitSchema,
+    /** Real units measured by the user: length, width, height of each, m. */
+    samples: z.array(z.tuple([metres(0.7), metres(0.7), metres(0.7)])).check(z.maxLength(30)),
+    leaf: z.enum(['single', 'one-brick']),
+    bond: z.enum(['stretcher', 'english', 'header']),
+    joint: jointSchema,
+    aboveM: within('walls.aboveM'),
+    belowM: within('walls.belowM'),
+    /** The coursing taken from the choices, or null for the best of them. */
+    coursing: z.nullable(z.strictObject({ below: z.int().check(z.gte(0), z.lte(40)), above: z.int().check(z.gte(1), z.lte(60)), jointM: metres(0.04) })),
+    fill: z.enum(['none', 'sand', 'clay']),
+    cutLossM: within('walls.cutLossM'),
+    liningM: within('walls.liningM'),
+    renderM: within('walls.renderM'),
+  }),
+  openings: z.strictObject({
+    widthM: within('openings.widthM'),
+    heightM: within('openings.heightM'),
+    head: z.enum(['lintel', 'steel', 'corbel', 'arch']),
+    bearingM: within('openings.bearingM'),
+  }),
+  ground: z.strictObject({
+    soil: key,
+    footing: z.enum(['strip', 'pad']),
+    projectionM: within('ground.projectionM'),
+    thicknessM: within('ground.thicknessM'),
+    slopeAcross: within('ground.slopeAcross'),
+    slopeBack: within('ground.slopeBack'),
+  }),
+  trays: z.strictObject({
+    perChamber: wholeWithin('trays.perChamber'),
+    spares: wholeWithin('trays.spares'),
+    railThicknessM: within('trays.railThicknessM'),
+    railDepthM: within('trays.railDepthM'),
+    setbackM: within('trays.setbackM'),
+    handleM: within('trays.handleM'),
+    gapM: within('trays.gapM'),
+    corner: z.enum(['butt', 'lap', 'half-lap']),
+    battens: wholeWithin('trays.battens'),
+    meshLapM: within('trays.meshLapM'),
+    cover: z.enum(['board', 'sheet', 'framed']),
+    kerfM: within('trays.kerfM'),
+    keepM: within('trays.keepM'),
+  }),
+  mixes: z.strictObject({
+    concrete: z.strictObject({ cement: part, sand: part, stone: part, dryFactor: within('mixes.dryFactor') }),
+    mortar: z.strictObject({ cement: part, clay: part, sand: part, dryFactor: within('mixes.dryFactor') }),
+  }),
+  waste: z.strictObject({
+    units: within('waste.units'),
+    concrete: within('waste.concrete'),
+    mortar: within('waste.mortar'),
+    fill: within('waste.fill'),
+    timber: within('waste.timber'),
+    mesh: within('waste.mesh'),
+  }),
+  place: z.strictObject({
+    windDayDeg: z.nullable(within('place.windDeg')),
+    windNightDeg: z.nullable(within('place.windDeg')),
+    facing: z.enum(['into-wind', 'lee']),
+  }),
+  /** Ways to buy, by an id of their own, so that two phones can add offers without clashing. */
+  offers: z.record(key, offerSchema),
+  money: z.strictObject({ budgetMinor: z.nullable(minor), contingency: within('money.contingency') }),
+})
+
+export type Plan = z.infer<typeof planSchema>
+export type WallUnit = z.infer<typeof wallUnitSchema>
+export type Offer = z.infer<typeof offerSchema>

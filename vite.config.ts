@@ -1,0 +1,77 @@
+import path from 'node:path'
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vitest/config'
+import { serviceWorker } from './.ci/service-worker-plugin.ts'
+import { words } from './.ci/words-plugin.ts'
+
+const here = import.meta.dirname
+
+export default defineConfig({
+  root: path.join(here, 'src'),
+  publicDir: path.join(here, 'public'),
+  base: './',
+  plugins: [react(), words(), serviceWorker('device/offline/worker/worker.ts')],
+  define: { __BUILD__: JSON.stringify(process.env['BUILD_ID'] ?? 'dev') },
+  build: {
+    outDir: path.join(here, 'dist'),
+    emptyOutDir: true,
+    target: ['chrome109', 'safari15.4', 'firefox115'],
+    sourcemap: false,
+    rolldownOptions: {
+      // A vendor chunk keeps its name from build to build, so that an update downloads only what changed.
+      output: {
+        codeSplitting: {
+          groups: [
+            {
+              name: 'vendor',
+              test: /node_modules[\\/](react|react-dom|scheduler|zustand|idb|zod|yjs|lib0|@lingui|workbox-window|workbox-core)[\\/]/,
+            },
+          ],
+        },
+      },
+    },
+  },
+  server: { fs: { allow: [here] } },
+  preview: { host: '127.0.0.1', port: 4173 },
+  test: {
+    root: here,
+    reporters: ['default', './.ci/closing-line.ts'],
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'core',
+          root: here,
+          environment: 'node',
+          isolate: false,
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**', 'tests/bench/**'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'parts',
+          root: here,
+          environment: 'jsdom',
+          isolate: false,
+          include: ['tests/**/*.test.tsx'],
+          setupFiles: ['./tests/setup.ts'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          root: here,
+          environment: 'node',
+          include: ['tests/browser/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 90_000,
+          fileParallelism: false,
+          globalSetup: ['./tests/browser/build.ts'],
+        },
+      },
+    ],
+  },
+})
