@@ -1,16 +1,24 @@
 import path from 'node:path'
 import react from '@vitejs/plugin-react'
+import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
 import { serviceWorker } from './.ci/service-worker-plugin.ts'
 import { words } from './.ci/words-plugin.ts'
 
 const here = import.meta.dirname
 
+/** The development server needs inline scripts, which the page's policy forbids; the built page keeps its policy. */
+const openPolicy: Plugin = {
+  name: 'open-policy-while-developing',
+  apply: 'serve',
+  transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
+}
+
 export default defineConfig({
   root: path.join(here, 'src'),
   publicDir: path.join(here, 'public'),
   base: './',
-  plugins: [react(), words(), serviceWorker('device/offline/worker/worker.ts')],
+  plugins: [react(), words(), serviceWorker(path.join(here, 'src/device/offline/worker/worker.ts')), openPolicy],
   define: { __BUILD__: JSON.stringify(process.env['BUILD_ID'] ?? 'dev') },
   build: {
     outDir: path.join(here, 'dist'),

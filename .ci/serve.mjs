@@ -36,17 +36,19 @@ export async function answer(folder, request, response) {
     response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found')
     return
   }
-  const isHashed = path.relative(folder, file.name).startsWith(`assets${path.sep}`)
   response.writeHead(200, {
     'content-type': types[path.extname(file.name)] ?? 'application/octet-stream',
     'content-length': file.sizeBytes,
-    'cache-control': isHashed ? 'public, max-age=31536000, immutable' : 'no-cache',
+    'cache-control': file.isHashed ? 'public, max-age=31536000, immutable' : 'no-cache',
     'content-security-policy': "frame-ancestors 'none'",
     'referrer-policy': 'no-referrer',
     'x-content-type-options': 'nosniff',
   })
   if (request.method === 'HEAD') response.end()
-  else createReadStream(file.name).on('error', () => response.destroy()).pipe(response)
+  else
+    createReadStream(file.name)
+      .on('error', () => response.destroy())
+      .pipe(response)
 }
 
 /**
@@ -58,10 +60,11 @@ async function fileFor(folder, address) {
   try {
     const { pathname } = new URL(address, 'http://localhost')
     const asked = decodeURIComponent(pathname.endsWith('/') ? `${pathname}index.html` : pathname)
+    const inside = (await realpath(folder)) + path.sep
     const name = await realpath(path.join(folder, asked))
     const found = await stat(name)
-    const isInside = name.startsWith((await realpath(folder)) + path.sep)
-    return isInside && found.isFile() ? { name, sizeBytes: found.size } : undefined
+    if (!name.startsWith(inside) || !found.isFile()) return undefined
+    return { name, sizeBytes: found.size, isHashed: name.startsWith(`${inside}assets${path.sep}`) }
   } catch {
     return undefined
   }
@@ -81,6 +84,6 @@ export function serve(folder, port, host) {
       if (error.code === 'EADDRINUSE' && port < 65_535) resolve(serve(folder, port + 1, host))
       else reject(error)
     })
-    server.listen(port, host, () => resolve(`http://${host === '127.0.0.1' ? 'localhost' : host}:${String(port)}/`))
+    server.listen(port, host, () => resolve(`http://${host}:${String(port)}/`))
   })
 }

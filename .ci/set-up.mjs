@@ -30,13 +30,13 @@ export function install() {
 export function run(command, args, env = process.env) {
   // On Windows npm is a script, which only a shell can start.
   const shell = process.platform === 'win32' && command === 'npm'
-  const stdio = /** @type {const} */ (['ignore', 'inherit', 'inherit'])
-  return spawnSync(command, args, { cwd: root, env, stdio, shell }).status === 0
+  return spawnSync(command, args, { cwd: root, env, shell, stdio: ['ignore', 'inherit', 'inherit'] }).status === 0
 }
 
 /**
  * When the newest of these files, or of the files in these folders, changed, ms; 0 when there is none.
- * @param {readonly string[]} names
+ * @param {...string} names
+ * @returns {number}
  */
 export function changedMs(...names) {
   const times = names.map((name) => {

@@ -4,7 +4,10 @@ const POLICY = 'kilnwright-worker'
 /** What browsers with Trusted Types offer; those without take the plain string. */
 interface TrustedTypesWindow {
   readonly trustedTypes?: {
-    createPolicy(name: string, rules: { createScriptURL(url: string): string }): { createScriptURL(url: string): string }
+    createPolicy(
+      name: string,
+      rules: { createScriptURL(url: string): string },
+    ): { createScriptURL(url: string): string }
   }
 }
 

@@ -7,9 +7,10 @@ import {
 } from 'workbox-precaching'
 import { NavigationRoute, registerRoute } from 'workbox-routing'
 
-declare const self: ServiceWorkerGlobalScope & { readonly __WB_MANIFEST: PrecacheEntry[] }
+declare const self: ServiceWorkerGlobalScope
 
-const files = self.__WB_MANIFEST
+/** Written by the build, always as entries. */
+const files = self.__WB_MANIFEST as PrecacheEntry[]
 const home = new URL('./', self.location.href)
 
 precacheAndRoute(files)
