@@ -98,8 +98,21 @@ export const planSchema = z.strictObject({
     footing: z.enum(['strip', 'pad']),
     projectionM: within('ground.projectionM'),
     thicknessM: within('ground.thicknessM'),
+    /** Rise of the ground toward the right and toward the back, m per m; negative falls. */
     slopeAcross: within('ground.slopeAcross'),
     slopeBack: within('ground.slopeBack'),
+    /** Bottom of the trench on sloping ground: one level, or steps of whole courses. */
+    formation: z.enum(['level', 'stepped']),
+    /** Depth of standing water in a test hole and height of the highest flood mark, both from the ground at the front left peg. */
+    waterTableM: z.nullable(within('ground.waterTableM')),
+    floodM: z.nullable(within('ground.floodM')),
+    rain: z.enum(['away', 'toward', 'unknown']),
+    hardcoreM: within('ground.hardcoreM'),
+    hearthM: within('ground.hearthM'),
+    apronM: within('ground.apronM'),
+    dampCourse: z.boolean(),
+    panM3: within('ground.panM3'),
+    barrowM3: within('ground.barrowM3'),
   }),
   trays: z.strictObject({
     perChamber: wholeWithin('trays.perChamber'),
@@ -131,7 +144,22 @@ export const planSchema = z.strictObject({
   place: z.strictObject({
     windDayDeg: z.nullable(within('place.windDeg')),
     windNightDeg: z.nullable(within('place.windDeg')),
-    facing: z.enum(['into-wind', 'lee']),
+    facing: z.enum(['into-wind', 'lee', 'own']),
+    /** True bearing that the front looks to, where the user took his own. */
+    frontDeg: z.nullable(within('place.windDeg')),
+    /** Compass needle east of true north, where the place has it looked up. */
+    declinationDeg: within('place.declinationDeg'),
+    /** Distance from the kiln's nearest wall to the nearest of each, null where nobody has measured. */
+    houseM: z.nullable(within('place.distanceM')),
+    thatchM: z.nullable(within('place.distanceM')),
+    boundaryM: z.nullable(within('place.distanceM')),
+    fuelStoreM: z.nullable(within('place.distanceM')),
+    treesM: z.nullable(within('place.distanceM')),
+    /** True bearing from the kiln to the nearest house. */
+    houseDeg: z.nullable(within('place.windDeg')),
+    shelter: z.enum(['none', 'open-roof']),
+    shelterHeadroomM: within('place.shelterHeadroomM'),
+    shelterOverhangM: within('place.shelterOverhangM'),
   }),
   /** Ways to buy, by an id of their own, so that two phones can add offers without clashing. */
   offers: z.record(key, offerSchema),
