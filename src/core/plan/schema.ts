@@ -51,6 +51,30 @@ export const offerSchema = z.strictObject({
   chosen: z.boolean(),
 })
 
+/** One firing as it was; what was not weighed or paid stays null. */
+export const firingSchema = z.strictObject({
+  day,
+  freshKg: within('firingLog.massKg'),
+  productKg: z.nullable(within('firingLog.massKg')),
+  woodKg: z.nullable(within('firingLog.massKg')),
+  hours: z.nullable(within('firingLog.hours')),
+  fishCostMinor: z.nullable(minor),
+  woodCostMinor: z.nullable(minor),
+  otherCostMinor: z.nullable(minor),
+  salesMinor: z.nullable(minor),
+  note: z.string().check(z.maxLength(500)),
+})
+
+/** One look at a part of the kiln, or work on it. `bad` counts what was found broken and wants replacing. */
+export const upkeepSchema = z.strictObject({
+  day,
+  part: z.enum(['walls', 'lining', 'fill', 'trays', 'mesh', 'cover', 'hearth']),
+  mended: z.boolean(),
+  bad: z.int().check(z.gte(0), z.lte(1000)),
+  costMinor: z.nullable(minor),
+  note: z.string().check(z.maxLength(500)),
+})
+
 export const planSchema = z.strictObject({
   format: z.literal(PLAN_FORMAT),
   version: z.literal(PLAN_VERSION),
@@ -61,7 +85,10 @@ export const planSchema = z.strictObject({
   currency: z.strictObject({ code: z.string().check(z.regex(/^[A-Z]{3}$/)), digits: z.int().check(z.gte(0), z.lte(3)) }),
   catch: z.strictObject({
     form: z.enum(['small-whole', 'large-cut', 'catfish', 'own']),
+    /** Fish as landed on a usual day, kg; of the best season and the worst where they differ. */
     freshKgPerDay: within('catch.freshKgPerDay'),
+    peakKgPerDay: z.nullable(within('catch.peakKgPerDay')),
+    leanKgPerDay: z.nullable(within('catch.leanKgPerDay')),
     firingsPerDay: wholeWithin('catch.firingsPerDay'),
     loading: z.enum(['single-layer', 'packed']),
     loadKgPerM2: within('catch.loadKgPerM2'),
@@ -125,6 +152,9 @@ export const planSchema = z.strictObject({
     corner: z.enum(['butt', 'lap', 'half-lap']),
     battens: wholeWithin('trays.battens'),
     meshLapM: within('trays.meshLapM'),
+    /** Wire of the mesh and the distance from wire to wire, m. */
+    meshWireM: within('trays.meshWireM'),
+    meshPitchM: within('trays.meshPitchM'),
     cover: z.enum(['board', 'sheet', 'framed']),
     kerfM: within('trays.kerfM'),
     keepM: within('trays.keepM'),
@@ -161,6 +191,43 @@ export const planSchema = z.strictObject({
     shelterHeadroomM: within('place.shelterHeadroomM'),
     shelterOverhangM: within('place.shelterOverhangM'),
   }),
+  /** How a firing is run: its two stages, the air of the place and the wood. */
+  firing: z.strictObject({
+    cookHours: within('firing.cookHours'),
+    dryHours: within('firing.dryHours'),
+    cookDegC: within('firing.cookDegC'),
+    dryDegC: within('firing.dryDegC'),
+    airDegC: within('firing.airDegC'),
+    airHumidity: within('firing.airHumidity'),
+    woodMoisture: within('firing.woodMoisture'),
+  }),
+  /** Who builds, and on which days. */
+  build: z.strictObject({
+    startDay: z.nullable(day),
+    masons: wholeWithin('build.masons'),
+    labourers: wholeWithin('build.labourers'),
+    carpenters: wholeWithin('build.carpenters'),
+    hoursPerDay: within('build.hoursPerDay'),
+    /** Days of the week without work, 0 = Sunday. */
+    restWeekdays: z.array(z.int().check(z.gte(0), z.lte(6))).check(z.maxLength(6)),
+    /** Share of days on which rain stops work outdoors. */
+    rainShare: within('build.rainShare'),
+    /** Days that were lost in truth. */
+    lostDays: z.array(day).check(z.maxLength(200)),
+  }),
+  /** The kiln at work: prices per kilogram, lives, and the records of firings and upkeep by an id of their own. */
+  run: z.strictObject({
+    freshPriceMinor: z.nullable(minor),
+    smokedPriceMinor: z.nullable(minor),
+    woodPriceMinor: z.nullable(minor),
+    /** Salt, water, baskets, labour, transport and cleaning of one firing together. */
+    otherCostMinor: z.nullable(minor),
+    firingDaysPerYear: wholeWithin('run.firingDaysPerYear'),
+    kilnLifeYears: within('run.kilnLifeYears'),
+    trayLifeYears: within('run.trayLifeYears'),
+    firings: z.record(key, firingSchema),
+    upkeep: z.record(key, upkeepSchema),
+  }),
   /** Ways to buy, by an id of their own, so that two phones can add offers without clashing. */
   offers: z.record(key, offerSchema),
   money: z.strictObject({ budgetMinor: z.nullable(minor), contingency: within('money.contingency') }),
@@ -168,4 +235,6 @@ export const planSchema = z.strictObject({
 
 export type Plan = z.infer<typeof planSchema>
 export type WallUnit = z.infer<typeof wallUnitSchema>
+export type Firing = z.infer<typeof firingSchema>
+export type Upkeep = z.infer<typeof upkeepSchema>
 export type Offer = z.infer<typeof offerSchema>
