@@ -20,6 +20,7 @@ export const UNITS = {
   m2: { length: 2 },
   m3: { length: 3 },
   'm3/m3': {},
+  l: { length: 3, factor: 0.001 },
   kg: { mass: 1 },
   m4: { length: 4 },
   'kg/m': { mass: 1, length: -1 },

@@ -163,6 +163,10 @@ export function newPlan(first: FirstAnswers): Plan {
       upkeep: {},
     },
     offers: {},
+    spending: {},
+    members: {},
+    contributions: {},
+    payouts: {},
     money: { budgetMinor: null, contingency: 0.05 },
   }
 }

@@ -44,8 +44,11 @@ export const offerSchema = z.strictObject({
   sellerName: label,
   place: label,
   seen: z.nullable(day),
+  /** The seller's least order. */
   leastLots: wholeWithin('offer.leastLots'),
+  /** Carriage of one trip, and how many lots a trip carries (by volume or mass, whichever fills it first); 0 where one trip takes all. */
   transportMinor: minor,
+  tripLots: wholeWithin('offer.tripLots'),
   /** Width of a roll or a sheet, m; 0 where it has none. `lotSize` is then its length. */
   widthM: metres(10),
   chosen: z.boolean(),
@@ -74,6 +77,51 @@ export const upkeepSchema = z.strictObject({
   costMinor: z.nullable(minor),
   note: z.string().check(z.maxLength(500)),
 })
+
+/**
+ * Money that left the box or a pocket for an item of the list. `quantity` is in the item's own unit; a return gives money and things back.
+ * `instead` names what was bought where the listed thing was not to be had; `paidBy` is a member's id, or null for the group's box.
+ */
+export const spendingSchema = z.strictObject({
+  kind: z.enum(['purchase', 'return']),
+  item: key,
+  quantity: within('spending.quantity'),
+  paidMinor: minor,
+  seller: z.enum(['block-maker', 'hardware', 'timber', 'sand-stone', 'labour']),
+  sellerName: label,
+  instead: label,
+  day: z.nullable(day),
+  paidBy: z.nullable(key),
+  /** Id of a photo kept on this phone. */
+  receipt: z.nullable(key),
+})
+
+/** What a member promised and gave. Material is counted at a worth agreed in the group, labour in days at a stated rate. */
+export const contributionSchema = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.enum(['cash', 'material']),
+    member: key,
+    promisedMinor: minor,
+    givenMinor: minor,
+    note: label,
+    day: z.nullable(day),
+  }),
+  z.strictObject({
+    kind: z.literal('labour'),
+    member: key,
+    promisedDays: within('contribution.days'),
+    givenDays: within('contribution.days'),
+    rateMinor: minor,
+    note: label,
+    day: z.nullable(day),
+  }),
+])
+
+/** Names stay on the phones of the group; `weight` is the member's share where costs are divided. */
+export const memberSchema = z.strictObject({ name: label, weight: within('member.weight') })
+
+/** Money paid out of the box to a member: what was owed for things paid from the own pocket, or a share given back. */
+export const payoutSchema = z.strictObject({ member: key, amountMinor: minor, day: z.nullable(day) })
 
 export const planSchema = z.strictObject({
   format: z.literal(PLAN_FORMAT),
@@ -230,6 +278,11 @@ export const planSchema = z.strictObject({
   }),
   /** Ways to buy, by an id of their own, so that two phones can add offers without clashing. */
   offers: z.record(key, offerSchema),
+  /** Records of money and members, each by an id of its own for the same reason. */
+  spending: z.record(key, spendingSchema),
+  members: z.record(key, memberSchema),
+  contributions: z.record(key, contributionSchema),
+  payouts: z.record(key, payoutSchema),
   money: z.strictObject({ budgetMinor: z.nullable(minor), contingency: within('money.contingency') }),
 })
 
@@ -238,3 +291,7 @@ export type WallUnit = z.infer<typeof wallUnitSchema>
 export type Firing = z.infer<typeof firingSchema>
 export type Upkeep = z.infer<typeof upkeepSchema>
 export type Offer = z.infer<typeof offerSchema>
+export type Spending = z.infer<typeof spendingSchema>
+export type Member = z.infer<typeof memberSchema>
+export type Contribution = z.infer<typeof contributionSchema>
+export type Payout = z.infer<typeof payoutSchema>
