@@ -21,6 +21,9 @@ export const wholeUp = (amount: number): number => lotsFor(amount, 1)
 /** Whole things that are certainly there: 59.85 is 59, and 59.9999999999 is 60. */
 export const wholeDown = (amount: number): number => Math.floor(amount + SAME_SHARE)
 
+/** The whole part of a number of either sign: 2.9 is 2, −2.9 is −2. */
+export const wholePart = (amount: number): number => Math.trunc(amount)
+
 /** The nearest whole number, halves up: for money in minor units and marks in whole millimetres. */
 export const wholeNear = (amount: number): number => Math.round(amount)
 

@@ -1,4 +1,4 @@
-import { wholeNear } from './count.ts'
+import { wholeNear, wholePart } from './count.ts'
 
 /** Price of a number of lots in whole minor units: exact, since both are integers. */
 export const priceOf = (lots: number, priceMinor: number): number => lots * priceMinor
@@ -11,7 +11,7 @@ export function splitMinor(amountMinor: number, weights: readonly number[]): num
   if (weights.length === 0) return []
   const total = weights.reduce((sum, weight) => sum + weight, 0)
   const shares = weights.map((weight) => (total > 0 ? weight / total : 1 / weights.length) * amountMinor)
-  const parts = shares.map((share) => Math.trunc(share))
+  const parts = shares.map(wholePart)
   let left = amountMinor - parts.reduce((sum, part) => sum + part, 0)
   const step = Math.sign(left)
   const byRemainder = shares
