@@ -1,0 +1,30 @@
+import { numberLocale } from './locale.ts'
+
+const tidy = (text: string) => text.replaceAll('\u202f', '\u00a0')
+
+/** The hour by this phone's clock: 10:42. */
+export const showTime = (atMs: number): string =>
+  tidy(new Intl.DateTimeFormat(numberLocale(), { hour: 'numeric', minute: '2-digit' }).format(atMs))
+
+/** A day with its year: 12 May 2026. */
+export const showDay = (atMs: number): string =>
+  tidy(new Intl.DateTimeFormat(numberLocale(), { day: 'numeric', month: 'long', year: 'numeric' }).format(atMs))
+
+/** The hour for today, the day for any other day. */
+export function showWhen(atMs: number, nowMs: number): string {
+  return new Date(atMs).toDateString() === new Date(nowMs).toDateString() ? showTime(atMs) : showDay(atMs)
+}
+
+/** A day kept as 2026-05-12, without a clock: it is the same day in every time zone. */
+export function showIsoDay(isoDay: string): string {
+  const [year, month, day] = isoDay.split('-').map(Number)
+  return year === undefined || month === undefined || day === undefined
+    ? isoDay
+    : showDay(new Date(year, month - 1, day).getTime())
+}
+
+/** Today by this phone's clock, as 2026-05-12. */
+export function todayIso(now = new Date()): string {
+  const two = (part: number) => String(part).padStart(2, '0')
+  return `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}

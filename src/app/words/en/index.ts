@@ -1,0 +1,3 @@
+import unit from './unit.json'
+
+export const english = { ...unit }

@@ -1,0 +1,37 @@
+import { showNumber } from './locale.ts'
+import { readNumber } from './read-number.ts'
+import type { Figure, Show } from './show.ts'
+
+/** Exact by definition (international yard and pound agreement, 1959). */
+export const POUND_KG = 0.45359237
+
+/** A mass as this reader wants it: more places the smaller it is. */
+export function showMass(massKg: number, show: Pick<Show, 'mass'>): Figure {
+  const amount = show.mass === 'lb' ? massKg / POUND_KG : massKg
+  const size = Math.abs(amount)
+  return { figure: showNumber(amount, size >= 100 ? 0 : size >= 10 ? 1 : 2), unit: show.mass }
+}
+
+/** What someone typed as a mass, in kg; a unit written beside the number goes first. */
+export function readMass(typed: string, show: Pick<Show, 'mass'>): number | null {
+  const [, amount, unit] = /^(.*?)\s*(kg|kilos?|g|lbs?|pounds?|t)?\.?$/i.exec(typed.trim()) ?? []
+  const value = readNumber(amount ?? '')
+  if (value === null) return null
+  switch (unit?.toLowerCase()) {
+    case 'g':
+      return value / 1000
+    case 't':
+      return value * 1000
+    case 'kg':
+    case 'kilo':
+    case 'kilos':
+      return value
+    case 'lb':
+    case 'lbs':
+    case 'pound':
+    case 'pounds':
+      return value * POUND_KG
+    default:
+      return show.mass === 'lb' ? value * POUND_KG : value
+  }
+}
