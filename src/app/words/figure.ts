@@ -7,108 +7,70 @@ import { readMoney, showMoney } from './money.ts'
 import { readNumber } from './read-number.ts'
 import type { Figure, Show } from './show.ts'
 
-/** A number of the core, in SI, as this reader wants to see it. */
-export function showFigure(value: number, unit: Unit, show: Show): Figure {
-  switch (unit) {
-    case 'm':
-      return showLength(value, show)
-    case 'kg':
-      return showMass(value, show)
-    case 'money':
-      return showMoney(value, show.currency)
-    case 'money/kg':
-      return showMoneyPerKg(value, show)
-    case 'm2':
-      return show.length === 'ft-in'
-        ? { figure: showSmall(value / FOOT_M ** 2), unit: say('unit.ft2') }
-        : { figure: showSmall(value), unit: say('unit.m2') }
-    case 'm3':
-      return show.length === 'ft-in'
-        ? { figure: showSmall(value / FOOT_M ** 3), unit: say('unit.ft3') }
-        : { figure: showSmall(value), unit: say('unit.m3') }
-    case '1':
-    case 'kg/kg':
-    case 'm3/m3':
-      return { figure: showSmall(value), unit: '' }
-    case 'piece':
-      return { figure: showNumber(value, 2), unit: '' }
-    case 'day':
-      return { figure: showNumber(value, 1), unit: say('unit.day', { count: value }) }
-    case 'h':
-      return { figure: showNumber(value, 1), unit: say('unit.h') }
-    case 'deg':
-      return { figure: `${showNumber(value, 1)}°`, unit: '' }
-    case 'degC':
-      return { figure: showNumber(value, 0), unit: '°C' }
-    case 'N':
-    case 'N/m':
-    case 'N/m3':
-    case 'Pa':
-    case 'J':
-    case 'J/kg':
-    case 'W':
-      return withPrefix(value, unit)
-    default:
-      return { figure: showRounded(value, 4), unit: UNIT_WORDS[unit] }
-  }
+type Shown = (value: number, show: Show) => Figure
+
+const bare: Shown = (value) => ({ figure: showSmall(value), unit: '' })
+
+/** Units that are not simply their sign after the number. */
+const WAYS: Partial<Record<Unit, Shown>> = {
+  m: (value, show) => showLength(value, show),
+  kg: showMass,
+  money: (value, show) => showMoney(value, show.currency),
+  'money/kg': (value, show) => {
+    const { figure, unit } = showMoney(Math.round(value), show.currency)
+    return { figure, unit: `${unit}/kg` }
+  },
+  m2: (value, show) =>
+    show.length === 'ft-in'
+      ? { figure: showSmall(value / FOOT_M ** 2), unit: say('unit.ft2') }
+      : { figure: showSmall(value), unit: say('unit.m2') },
+  m3: (value, show) =>
+    show.length === 'ft-in'
+      ? { figure: showSmall(value / FOOT_M ** 3), unit: say('unit.ft3') }
+      : { figure: showSmall(value), unit: say('unit.m3') },
+  '1': bare,
+  'kg/kg': bare,
+  'm3/m3': bare,
+  piece: (value) => ({ figure: showNumber(value, 2), unit: '' }),
+  day: (value) => ({ figure: showNumber(value, 1), unit: say('unit.day', { count: value }) }),
+  h: (value) => ({ figure: showNumber(value, 1), unit: say('unit.h') }),
+  deg: (value) => ({ figure: `${showNumber(value, 1)}°`, unit: '' }),
+  degC: (value) => ({ figure: showNumber(value, 0), unit: '°C' }),
 }
 
-/** Signs of units that every language writes alike. */
-const UNIT_WORDS = {
-  'kg/m': 'kg/m',
-  'kg/m2': 'kg/m²',
-  'kg/m3': 'kg/m³',
-  'piece/m2': '/m²',
-  'piece/kg': '/kg',
-  s: 's',
-  'h/m3': 'h/m³',
-  'm2/h': 'm²/h',
-  'J/kgK': 'J/kgK',
-  'W/mK': 'W/mK',
-  'W/m2K': 'W/m²K',
-  'm2K/W': 'm²K/W',
-  K: 'K',
-  N: 'N',
-  'N/m': 'N/m',
-  'N/m3': 'N/m³',
-  Pa: 'Pa',
-  J: 'J',
-  'J/kg': 'J/kg',
-  W: 'W',
-} as const
+/** Large forces, pressures and energies go by the thousand. */
+const PREFIXED: ReadonlySet<Unit> = new Set<Unit>(['N', 'N/m', 'N/m3', 'Pa', 'J', 'J/kg', 'W'])
 
-type PlainUnit = keyof typeof UNIT_WORDS
+/** A number of the core, in SI, as this reader wants to see it. */
+export function showFigure(value: number, unit: Unit, show: Show): Figure {
+  const way = WAYS[unit]
+  if (way !== undefined) return way(value, show)
+  return PREFIXED.has(unit) ? withPrefix(value, unit) : { figure: showRounded(value, 4), unit: signOf(unit) }
+}
 
-function withPrefix(value: number, unit: PlainUnit): Figure {
+/** A unit's sign as every language writes it: kg/m3 is kg/m³, pieces to the square metre are /m². */
+const signOf = (unit: Unit): string =>
+  unit.replace('piece', '').replaceAll('2', '²').replaceAll('3', '³').replaceAll('4', '⁴')
+
+function withPrefix(value: number, unit: Unit): Figure {
   const size = Math.abs(value)
-  if (size >= 1e6) return { figure: showRounded(value / 1e6), unit: `M${UNIT_WORDS[unit]}` }
-  if (size >= 1e3) return { figure: showRounded(value / 1e3), unit: `k${UNIT_WORDS[unit]}` }
-  return { figure: showRounded(value), unit: UNIT_WORDS[unit] }
+  if (size >= 1e6) return { figure: showRounded(value / 1e6), unit: `M${signOf(unit)}` }
+  if (size >= 1e3) return { figure: showRounded(value / 1e3), unit: `k${signOf(unit)}` }
+  return { figure: showRounded(value), unit: signOf(unit) }
 }
 
 /** Two places, or three figures that matter where it is small. */
 const showSmall = (value: number): string => (Math.abs(value) >= 1 ? showNumber(value, 2) : showRounded(value))
-
-function showMoneyPerKg(value: number, show: Show): Figure {
-  const { figure, unit } = showMoney(Math.round(value), show.currency)
-  return { figure, unit: `${unit}/kg` }
-}
 
 /** A share as a percentage: 0.05 is 5 %. */
 export const showShare = (share: number): Figure => ({ figure: showNumber(share * 100, 1), unit: '%' })
 
 /** What someone typed for a number of the core, in SI; null where it is none. */
 export function readFigure(typed: string, unit: Unit, show: Show): number | null {
-  switch (unit) {
-    case 'm':
-      return readLength(typed, show)
-    case 'kg':
-      return readMass(typed, show)
-    case 'money':
-      return readMoney(typed, show.currency)
-    default:
-      return readNumber(typed.replace(/[a-z°²³/%]+$/i, ''))
-  }
+  if (unit === 'm') return readLength(typed, show)
+  if (unit === 'kg') return readMass(typed, show)
+  if (unit === 'money') return readMoney(typed, show.currency)
+  return readNumber(typed.replace(/[a-z°²³/%]+$/i, ''))
 }
 
 /** What someone typed for a share, with or without the sign: 5, 5 % and 5,0% are all 0.05. */

@@ -92,7 +92,7 @@ export function readLength(typed: string, show: Pick<Show, 'length'>): number | 
     const [all, before, over, under, alone, name] = ONE.exec(rest) ?? []
     if (all === undefined) return null
     const whole = before ?? alone
-    const unitM = name === undefined ? bareUnit(show, last) : UNIT_M[name.toLowerCase()]
+    const unitM: number | undefined = name === undefined ? bareUnit(show, last) : UNIT_M[name.toLowerCase()]
     const amount = whole === undefined ? 0 : readNumber(whole)
     if (amount === null || unitM === undefined || amount < 0 || (last !== null && unitM >= last)) return null
     const fraction = over === undefined ? 0 : Number(over) / Number(under)

@@ -12,26 +12,12 @@ export function showMass(massKg: number, show: Pick<Show, 'mass'>): Figure {
   return { figure: showNumber(amount, size >= 100 ? 0 : size >= 10 ? 1 : 2), unit: show.mass }
 }
 
+const UNIT_KG: Readonly<Record<string, number>> = { g: 0.001, kg: 1, t: 1000, lb: POUND_KG, lbs: POUND_KG }
+
 /** What someone typed as a mass, in kg; a unit written beside the number goes first. */
 export function readMass(typed: string, show: Pick<Show, 'mass'>): number | null {
-  const [, amount, unit] = /^(.*?)\s*(kg|kilos?|g|lbs?|pounds?|t)?\.?$/i.exec(typed.trim()) ?? []
-  const value = readNumber(amount ?? '')
-  if (value === null) return null
-  switch (unit?.toLowerCase()) {
-    case 'g':
-      return value / 1000
-    case 't':
-      return value * 1000
-    case 'kg':
-    case 'kilo':
-    case 'kilos':
-      return value
-    case 'lb':
-    case 'lbs':
-    case 'pound':
-    case 'pounds':
-      return value * POUND_KG
-    default:
-      return show.mass === 'lb' ? value * POUND_KG : value
-  }
+  const [, amount = '', unit = show.mass] = /^(.*?)\s*(kg|g|lbs?|t)?\.?$/i.exec(typed.trim()) ?? []
+  const value = readNumber(amount)
+  const unitKg = UNIT_KG[unit.toLowerCase()]
+  return value === null || unitKg === undefined ? null : value * unitKg
 }

@@ -9,7 +9,7 @@ const SPACES = /[\s\u00a0\u202f'’_]/g
 export function readNumber(typed: string): number | null {
   const text = typed.replace(SPACES, '').replace('−', '-').replace(/^\+/, '')
   if (!/^-?[\d.,]*\d[\d.,]*$/.test(text)) return null
-  const marks = [...text].filter((sign) => sign === ',' || sign === '.')
+  const marks = text.match(/[.,]/g) ?? []
   const plain = marks.length === 0 ? text : withPoint(text, marks)
   return plain === null || !/^-?\d*\.?\d+$|^-?\d+\.$/.test(plain) ? null : Number(plain)
 }

@@ -32,19 +32,7 @@ export function wordsFor(show: Show): Words {
   const text = (arg: FindingArg): string | number => {
     if (typeof arg === 'number') return arg
     if (typeof arg === 'string') return hasWord(arg) ? sayNamed(arg) : arg
-    switch (arg.unit) {
-      case 'm':
-        return inLine(showLength(arg.value, show))
-      case 'kg':
-        return inLine(showMass(arg.value, show))
-      case 'money':
-        return moneyText(arg.value, show.currency)
-      case 'day':
-      case 'deg':
-        return inLine(showFigure(arg.value, arg.unit, show))
-      default:
-        return inLine(showFigure((arg as { value: number }).value, (arg as { unit: Unit }).unit, show))
-    }
+    return arg.unit === 'money' ? moneyText(arg.value, show.currency) : inLine(showFigure(arg.value, arg.unit, show))
   }
   const filled = (args: Readonly<Record<string, FindingArg>>): WordArgs =>
     Object.fromEntries(Object.entries(args).map(([name, arg]) => [name, text(arg)]))
