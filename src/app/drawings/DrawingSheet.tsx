@@ -1,0 +1,197 @@
+import { useMemo, type MouseEvent } from 'react'
+import type { Drawing, Figure, Shape } from '../../core/documents/drawings/drawing.ts'
+import { Dimensions, type Dimension } from './dimension.tsx'
+import './ink.css'
+import { paperFor, SHEET_WIDTH, type Paper } from './paper.ts'
+import { Arrow, Fire, Flag, Level, Peg } from './signs.tsx'
+
+/** How figures and words are written for this reader; drawings know no store. */
+export interface Writing {
+  /** A length in the reader's unit, bare: the unit stands once in the corner of the frame. */
+  readonly figure: (lengthM: number) => string
+  readonly say: (key: string, args?: Readonly<Record<string, string | number>>) => string
+}
+
+const r = (value: number): string => String(Math.round(value * 100) / 100)
+
+const written = (value: Figure | number | string, writing: Writing): string | number =>
+  typeof value === 'object' ? writing.figure(value.lengthM) : value
+
+const writtenArgs = (args: Readonly<Record<string, Figure | number | string>> | undefined, writing: Writing) =>
+  Object.fromEntries(Object.entries(args ?? {}).map(([name, value]) => [name, written(value, writing)]))
+
+/** A signed level: +600, ±0, −340. */
+const level = (valueM: number, writing: Writing): string =>
+  Math.abs(valueM) < 5e-4 ? '±0' : `${valueM > 0 ? '+' : '−'}${writing.figure(Math.abs(valueM))}`
+
+/** Drawing data → ink on a sheet. `onTag` hears taps on things that can tell about themselves. */
+export function DrawingSheet({
+  drawing,
+  writing,
+  widthU = SHEET_WIDTH,
+  mostHighU,
+  onTag,
+}: {
+  readonly drawing: Drawing
+  readonly writing: Writing
+  readonly widthU?: number
+  readonly mostHighU?: number
+  readonly onTag?: (tag: string) => void
+}) {
+  const paper = useMemo(() => paperFor(drawing, widthU, mostHighU), [drawing, widthU, mostHighU])
+  const dimensions = drawing.shapes.filter((shape): shape is Dimension => shape.kind === 'dimension')
+  const write = (dimension: Dimension): string => String(written(dimension.value, writing))
+  const hear =
+    onTag &&
+    ((event: MouseEvent<SVGSVGElement>) => {
+      const tag = event.target instanceof Element ? event.target.closest('[data-tag]')?.getAttribute('data-tag') : null
+      if (tag != null) onTag(tag)
+    })
+  return (
+    <svg
+      className="ink"
+      viewBox={`0 0 ${r(paper.widthU)} ${r(paper.heightU)}`}
+      role="img"
+      aria-label={writing.say(drawing.label.key, writtenArgs(drawing.label.args, writing))}
+      {...(hear && { onClick: hear })}
+    >
+      {drawing.shapes.map((shape, index) =>
+        shape.kind === 'dimension' ? null : <Inked key={index} shape={shape} paper={paper} writing={writing} />,
+      )}
+      <Dimensions dimensions={dimensions} paper={paper} write={write} />
+      {drawing.shapes.map((shape, index) =>
+        shape.kind === 'flag' ? (
+          <Flag
+            key={index}
+            xU={paper.x(shape.at[0])}
+            yU={paper.y(shape.at[1])}
+            level={shape.level}
+            number={shape.number}
+          />
+        ) : null,
+      )}
+    </svg>
+  )
+}
+
+function Inked({
+  shape,
+  paper,
+  writing,
+}: {
+  readonly shape: Exclude<Shape, Dimension>
+  readonly paper: Paper
+  readonly writing: Writing
+}) {
+  const point = ([xM, yM]: readonly [number, number]) => `${r(paper.x(xM))} ${r(paper.y(yM))}`
+  switch (shape.kind) {
+    case 'area':
+      return (
+        <path
+          className={`k-${shape.ink}`}
+          fillRule="evenodd"
+          d={shape.rings.map((ring) => `M${ring.map(point).join('L')}Z`).join('')}
+          {...(shape.tag !== undefined && { 'data-tag': shape.tag })}
+        />
+      )
+    case 'line':
+      return <path className={`k-${shape.ink}`} d={`M${shape.points.map(point).join('L')}`} />
+    case 'running':
+      return <Running marksM={shape.marksM} yU={paper.lane(shape.side, shape.lane)} paper={paper} writing={writing} />
+    case 'level':
+      return <Level xU={paper.widthU - 62} yU={paper.y(shape.yM)} text={level(shape.valueM, writing)} />
+    case 'text': {
+      const classes = [shape.size, shape.order === true && 'order', shape.on === 'soot' ? 'on-soot' : 'halo']
+      const xU = paper.x(shape.at[0])
+      const yU = paper.y(shape.at[1]) + (shape.turned === true ? 0 : 5)
+      return (
+        <text
+          className={classes.filter(Boolean).join(' ')}
+          x={r(shape.turned === true ? xU + 5 : xU)}
+          y={r(yU)}
+          textAnchor={shape.anchor ?? 'middle'}
+          {...(shape.turned === true && { transform: `rotate(-90 ${r(xU + 5)} ${r(yU)})` })}
+        >
+          {written(shape.text, writing)}
+        </text>
+      )
+    }
+    case 'words':
+      return (
+        <text
+          className="halo"
+          textAnchor="middle"
+          x={r(paper.x(shape.at[0]))}
+          y={r(shape.lane ? paper.lane(shape.lane.side, shape.lane.lane) : paper.y(shape.at[1]))}
+        >
+          {writing.say(shape.key, writtenArgs(shape.args, writing))}
+        </text>
+      )
+    case 'fire':
+      return <Fire xU={paper.x(shape.at[0])} yU={paper.y(shape.at[1])} heightU={shape.heightM * paper.unitsPerM} />
+    case 'arrow':
+      return (
+        <Arrow
+          fromU={[paper.x(shape.from[0]), paper.y(shape.from[1])]}
+          toU={[paper.x(shape.to[0]), paper.y(shape.to[1])]}
+          ember={shape.ember === true}
+        />
+      )
+    case 'peg':
+      return (
+        <Peg
+          xU={paper.x(shape.at[0])}
+          yU={paper.y(shape.at[1])}
+          driven={shape.driven}
+          {...(shape.name !== undefined && { name: shape.name })}
+        />
+      )
+    case 'flag':
+      return null
+    default:
+      return shape satisfies never
+  }
+}
+
+/** Running tape marks: one line, a stroke a mark, figures turned to read from the right; of marks too close together the later ones are left out. */
+function Running({
+  marksM,
+  yU,
+  paper,
+  writing,
+}: {
+  readonly marksM: readonly number[]
+  readonly yU: number
+  readonly paper: Paper
+  readonly writing: Writing
+}) {
+  const first = marksM[0] ?? 0
+  const last = marksM.at(-1) ?? 0
+  let takenU = Number.NEGATIVE_INFINITY
+  return (
+    <>
+      <path className="k-edge" d={`M${r(paper.x(first) - 8)} ${r(yU)}H${r(paper.x(last) + 8)}`} />
+      {marksM.map((markM) => {
+        const xU = paper.x(markM)
+        const room = xU - takenU >= 15 && (markM === last || paper.x(last) - xU >= 15)
+        if (room) takenU = xU
+        return (
+          <g key={markM}>
+            <path className="k-edge" d={`M${r(xU)} ${r(yU - 5)}v10`} />
+            {room && (
+              <text
+                className="small"
+                x={r(xU + 5)}
+                y={r(yU + 10)}
+                textAnchor="end"
+                transform={`rotate(-90 ${r(xU + 5)} ${r(yU + 10)})`}
+              >
+                {writing.figure(markM)}
+              </text>
+            )}
+          </g>
+        )
+      })}
+    </>
+  )
+}

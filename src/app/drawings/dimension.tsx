@@ -1,0 +1,141 @@
+import { Fragment } from 'react'
+import type { Shape } from '../../core/documents/drawings/drawing.ts'
+import { FIGURE_HEIGHT, figureWidth, type Paper } from './paper.ts'
+
+export type Dimension = Extract<Shape, { kind: 'dimension' }>
+
+const r = (value: number): string => String(Math.round(value * 100) / 100)
+
+/** One dimension line laid out on paper: two ends along its axis, the line's own place across it. */
+interface Laid {
+  readonly dimension: Dimension
+  readonly fromU: number
+  readonly toU: number
+  readonly acrossU: number
+  readonly text: string
+}
+
+/**
+ * Dimension lines of one axis and one lane, as a mason draws them: thin line running past oblique ticks, the figure standing on it.
+ * Where a figure of equal neighbours does not fit its own length, one figure with their number stands for all.
+ */
+export function Dimensions({
+  dimensions,
+  paper,
+  write,
+}: {
+  readonly dimensions: readonly Dimension[]
+  readonly paper: Paper
+  readonly write: (dimension: Dimension) => string
+}) {
+  const laid = dimensions.map((dimension): Laid => {
+    const along = dimension.axis === 'x' ? paper.x : paper.y
+    const ends = [along(dimension.fromM), along(dimension.toM)]
+    return {
+      dimension,
+      fromU: Math.min(...ends),
+      toU: Math.max(...ends),
+      acrossU:
+        'side' in dimension.place
+          ? paper.lane(dimension.place.side, dimension.place.lane)
+          : (dimension.axis === 'x' ? paper.y : paper.x)(dimension.place.atM),
+      text: write(dimension),
+    }
+  })
+  return (
+    <>
+      {laid.map((one, index) => (
+        <Line key={index} laid={one} paper={paper} />
+      ))}
+      {figuresOf(laid).map(({ text, middleU, acrossU, axis }, index) => (
+        <text
+          key={index}
+          className="halo"
+          textAnchor="middle"
+          x={r(axis === 'x' ? middleU : acrossU - 4)}
+          y={r(axis === 'x' ? acrossU - 4 : middleU)}
+          {...(axis === 'y' && { transform: `rotate(-90 ${r(acrossU - 4)} ${r(middleU)})` })}
+        >
+          {text}
+        </text>
+      ))}
+    </>
+  )
+}
+
+interface FigureAt {
+  readonly text: string
+  readonly middleU: number
+  readonly acrossU: number
+  readonly axis: 'x' | 'y'
+}
+
+/** Which figures are written: all that fit; for a row of equal ones that do not, one with their number; unequal minor ones that do not fit are left out. */
+function figuresOf(laid: readonly Laid[]): FigureAt[] {
+  const figures: FigureAt[] = []
+  const rows = new Map<string, Laid[]>()
+  for (const one of laid) {
+    const row = `${one.dimension.axis} ${r(one.acrossU)}`
+    rows.set(row, [...(rows.get(row) ?? []), one])
+  }
+  for (const row of rows.values()) {
+    const first = row[0]
+    if (first === undefined) continue
+    const fits = (one: Laid) => figureWidth(one.text) + 8 <= one.toU - one.fromU
+    const equal = row.every((one) => one.text === first.text)
+    if (row.length > 1 && equal && !row.every(fits)) {
+      const fromU = Math.min(...row.map((one) => one.fromU))
+      const toU = Math.max(...row.map((one) => one.toU))
+      figures.push({
+        text: `${String(row.length)} × ${first.text}`,
+        middleU: (fromU + toU) / 2,
+        acrossU: first.acrossU,
+        axis: first.dimension.axis,
+      })
+      continue
+    }
+    for (const one of row) {
+      if (one.dimension.minor === true && !fits(one) && figureWidth(one.text) - FIGURE_HEIGHT > one.toU - one.fromU)
+        continue
+      figures.push({
+        text: one.text,
+        middleU: (one.fromU + one.toU) / 2,
+        acrossU: one.acrossU,
+        axis: one.dimension.axis,
+      })
+    }
+  }
+  return figures
+}
+
+function Line({ laid, paper }: { readonly laid: Laid; readonly paper: Paper }) {
+  const { dimension, fromU, toU, acrossU } = laid
+  const flat = dimension.axis === 'x'
+  const at = (alongU: number, offU = 0) =>
+    flat ? `${r(alongU)} ${r(acrossU + offU)}` : `${r(acrossU + offU)} ${r(alongU)}`
+  const edgeM = 'side' in dimension.place ? dimension.place.edgeM : undefined
+  const edgeU = edgeM === undefined ? undefined : (flat ? paper.y : paper.x)(edgeM)
+  return (
+    <>
+      {edgeU !== undefined &&
+        [fromU, toU].map((alongU) => {
+          const past = acrossU + (edgeU < acrossU ? 5 : -5)
+          const d = flat ? `M${r(alongU)} ${r(edgeU)}V${r(past)}` : `M${r(edgeU)} ${r(alongU)}H${r(past)}`
+          return <path key={alongU} className="k-extension" d={d} />
+        })}
+      <path className="k-dim" d={`M${at(fromU - 4)}L${at(toU + 4)}`} />
+      {[fromU, toU].map((alongU) => (
+        <Fragment key={alongU}>
+          <path
+            className="k-tick"
+            d={
+              flat
+                ? `M${r(alongU - 4)} ${r(acrossU + 4)}L${r(alongU + 4)} ${r(acrossU - 4)}`
+                : `M${r(acrossU - 4)} ${r(alongU + 4)}L${r(acrossU + 4)} ${r(alongU - 4)}`
+            }
+          />
+        </Fragment>
+      ))}
+    </>
+  )
+}

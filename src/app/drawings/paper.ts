@@ -1,0 +1,89 @@
+import type { Box, Drawing, Shape, Side } from '../../core/documents/drawings/drawing.ts'
+
+/** Paper units are CSS pixels at a sheet 320 wide, where figures are 15 high: 16 px on a 360 px phone. */
+export const SHEET_WIDTH = 320
+export const FIGURE_HEIGHT = 15
+const MARGIN = 12
+const LANE = 25
+const RUNNING_LANE = 46
+const LEVELS_WIDTH = 66
+
+/** Where the model lies on the paper, and how far out each lane of each side is. */
+export interface Paper {
+  readonly widthU: number
+  readonly heightU: number
+  readonly unitsPerM: number
+  readonly x: (xM: number) => number
+  readonly y: (yM: number) => number
+  /** Distance across the paper at which a lane of a side runs: x for left and right, y for top and bottom. */
+  readonly lane: (side: Side, lane: number) => number
+}
+
+interface Lanes {
+  readonly top: number
+  readonly bottom: number
+  readonly left: number
+  readonly right: number
+}
+
+const laneOf = (shape: Shape): { side: Side; lane: number; deep: boolean } | null => {
+  if (shape.kind === 'dimension' && 'side' in shape.place)
+    return { side: shape.place.side, lane: shape.place.lane, deep: false }
+  if (shape.kind === 'running') return { side: shape.side, lane: shape.lane, deep: true }
+  if (shape.kind === 'words' && shape.lane) return { side: shape.lane.side, lane: shape.lane.lane, deep: false }
+  return null
+}
+
+/** Depth of every lane by side: a lane of running marks is deeper, since its figures stand upright along it. */
+function laneDepths(shapes: readonly Shape[]): Record<Side, number[]> {
+  const depths: Record<Side, number[]> = { top: [], bottom: [], left: [], right: [] }
+  for (const shape of shapes) {
+    const used = laneOf(shape)
+    if (used === null) continue
+    const side = depths[used.side]
+    while (side.length <= used.lane) side.push(LANE)
+    if (used.deep) side[used.lane] = RUNNING_LANE
+  }
+  return depths
+}
+
+const total = (depths: readonly number[]): number => depths.reduce((sum, depth) => sum + depth, 0)
+
+/** Fits a drawing on a sheet: as wide as it can be, no higher than `mostHighU`, to one scale in both directions. */
+export function paperFor(drawing: Drawing, widthU = SHEET_WIDTH, mostHighU = 300): Paper {
+  const depths = laneDepths(drawing.shapes)
+  const hasLevels = drawing.shapes.some((shape) => shape.kind === 'level')
+  const margins: Lanes = {
+    top: MARGIN + total(depths.top),
+    bottom: MARGIN + total(depths.bottom),
+    left: MARGIN + total(depths.left),
+    right: MARGIN + total(depths.right) + (hasLevels ? LEVELS_WIDTH : 0),
+  }
+  const { x0M, y0M, x1M, y1M }: Box = drawing.box
+  const roomU = widthU - margins.left - margins.right
+  const unitsPerM = Math.min(roomU / (x1M - x0M), mostHighU / (y1M - y0M))
+  const slackU = roomU - (x1M - x0M) * unitsPerM
+  const leftU = margins.left + slackU / 2
+  const bottomU = margins.top + (y1M - y0M) * unitsPerM
+  const x = (xM: number) => leftU + (xM - x0M) * unitsPerM
+  const y = (yM: number) => bottomU - (yM - y0M) * unitsPerM
+  const lane = (side: Side, index: number): number => {
+    const before = total(depths[side].slice(0, index))
+    switch (side) {
+      case 'top':
+        return y(y1M) - before - 10
+      case 'bottom':
+        return y(y0M) + before + 19
+      case 'left':
+        return x(x0M) - before - 9
+      case 'right':
+        return x(x1M) + before + 20
+      default:
+        return side satisfies never
+    }
+  }
+  return { widthU, heightU: bottomU + margins.bottom, unitsPerM, x, y, lane }
+}
+
+/** Width of a figure on the paper, near enough to decide whether it fits: tabular digits are 0.56 of the height. */
+export const figureWidth = (text: string, heightU = FIGURE_HEIGHT): number => text.length * heightU * 0.56

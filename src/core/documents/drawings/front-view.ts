@@ -1,0 +1,111 @@
+import type { Finding } from '../../basics/finding.ts'
+import type { Layout, PlacedUnit } from '../../layout/contract.ts'
+import { rectangle, type Drawing, type Shape } from './drawing.ts'
+import { flagShapes, type DrawnKiln } from './plan-view.ts'
+
+const front = ({ xM, zM, dxM, dzM }: Pick<PlacedUnit, 'xM' | 'zM' | 'dxM' | 'dzM'>) =>
+  rectangle(xM, zM, xM + dxM, zM + dzM)
+
+/** A stack of trays from the front: handles end on, each tray a line, the cover on top. */
+export function trayStackFront({ plan, geometry, tray }: DrawnKiln): Shape[] {
+  const shapes: Shape[] = []
+  const { aboveM } = geometry.levels
+  const railM = tray.rail.depth.value
+  for (const chamber of geometry.chambers) {
+    const middleM = (chamber.x0M + chamber.x1M) / 2
+    const halfM = tray.side.value / 2
+    for (let index = 0; index < plan.trays.perChamber; index++) {
+      const z0M = aboveM + index * railM
+      shapes.push({
+        kind: 'area',
+        ink: 'wood-face',
+        rings: [rectangle(middleM - halfM, z0M, middleM + halfM, z0M + railM)],
+      })
+    }
+    const topM = aboveM + plan.trays.perChamber * railM
+    shapes.push({
+      kind: 'area',
+      ink: 'wood-face',
+      rings: [rectangle(middleM - halfM - 0.01, topM, middleM + halfM + 0.01, topM + 0.02)],
+    })
+  }
+  return shapes
+}
+
+/** Front elevation: every unit that shows, openings, lintels, levels from the ground at the front left peg; below ground as hidden lines. */
+export function frontView(kiln: DrawnKiln, layout: Layout, flags: readonly Finding[]): Drawing {
+  const { geometry, plan, tray } = kiln
+  const { outside, openings, footing, levels, outsideLength } = geometry
+  const { x0M, x1M } = footing.shape.outline
+  const bottomM = -levels.belowM - plan.ground.thicknessM
+  const shapes: Shape[] = [
+    ...trayStackFront(kiln),
+    { kind: 'area', ink: 'concrete-hidden', rings: [rectangle(x0M, bottomM, x1M, -levels.belowM)] },
+  ]
+  const inFront = layout.units.filter((unit) => unit.yM < 1e-6)
+  const above = inFront.filter((unit) => unit.zM + unit.dzM > 1e-6)
+  const below = inFront.filter((unit) => unit.zM + unit.dzM <= 1e-6)
+  shapes.push(
+    { kind: 'area', ink: 'unit-ghost', rings: below.map(front) },
+    { kind: 'area', ink: 'unit', rings: above.map(front) },
+  )
+  for (const lintel of layout.lintels)
+    if (lintel.kind !== 'steel') shapes.push({ kind: 'area', ink: 'lintel', rings: [front(lintel)] })
+  for (const opening of layout.openings) {
+    for (const box of opening.boxes)
+      shapes.push({
+        kind: 'area',
+        ink: 'hollow',
+        rings: [rectangle(box.xM, Math.max(0, box.zM), box.xM + box.dxM, box.zM + box.dzM)],
+      })
+    const middleM = opening.xM + opening.widthM / 2
+    shapes.push({ kind: 'fire', at: [middleM, 0.02], heightM: 0.5 * opening.undersideM })
+  }
+  shapes.push({
+    kind: 'line',
+    ink: 'ground',
+    points: [
+      [x0M - 0.05, 0],
+      [x1M + 0.05, 0],
+    ],
+  })
+  for (const opening of openings)
+    shapes.push({
+      kind: 'dimension',
+      axis: 'x',
+      fromM: opening.x0M,
+      toM: opening.x1M,
+      place: { side: 'bottom', lane: 0 },
+      value: { lengthM: opening.x1M - opening.x0M },
+    })
+  shapes.push(
+    {
+      kind: 'dimension',
+      axis: 'x',
+      fromM: outside.x0M,
+      toM: outside.x1M,
+      place: { side: 'bottom', lane: 1 },
+      value: { lengthM: outsideLength.value },
+      working: outsideLength,
+    },
+    { kind: 'level', yM: levels.aboveM, valueM: levels.aboveM },
+    { kind: 'level', yM: levels.headM, valueM: levels.headM },
+    { kind: 'level', yM: 0, valueM: 0 },
+    { kind: 'level', yM: -levels.belowM, valueM: -levels.belowM },
+    ...flagShapes(flags, ({ xM, zM }) => [xM, zM]),
+  )
+  return {
+    box: { x0M, x1M, y0M: bottomM, y1M: levels.aboveM + tray.stackHeight.value + 0.03 },
+    shapes,
+    label: {
+      key: 'drawing.front-label',
+      args: {
+        length: { lengthM: outsideLength.value },
+        height: { lengthM: levels.aboveM },
+        count: openings.length,
+        width: { lengthM: plan.openings.widthM },
+        head: { lengthM: levels.headM },
+      },
+    },
+  }
+}
