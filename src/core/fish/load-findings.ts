@@ -1,0 +1,91 @@
+import { lotsFor, wholeDown } from '../basics/count.ts'
+import type { Finding, FindingArg, Remedy } from '../basics/finding.ts'
+import { LIMITS } from '../plan/limits.ts'
+import type { Plan } from '../plan/schema.ts'
+import type { FishLoad } from './load.ts'
+import { TALL_STACK } from './tray-findings.ts'
+
+const kilograms = (value: number): FindingArg => ({ value, unit: 'kg' })
+const DAY_HOURS = 24
+
+const finding = (
+  level: Finding['level'],
+  kind: string,
+  args: Finding['args'],
+  remedies: readonly Remedy[] = [],
+): Finding => ({
+  level,
+  kind,
+  args,
+  card: 'catch',
+  remedies,
+})
+
+/** Does the kiln carry the catch, are the seasons in order, and do the firings fit in a day? */
+export function loadFindings(plan: Plan, load: Omit<FishLoad, 'findings'>): Finding[] {
+  const { catch: fish, firing } = plan
+  const found: Finding[] = []
+  const greatest = load.seasons.reduce((most, one) => (one.dressed.value > most.dressed.value ? one : most))
+  const args = {
+    fish: kilograms(greatest.dressed.value),
+    takes: kilograms(load.perDay.value),
+    fullness: greatest.fullness.value,
+  }
+  if (greatest.fullness.value > 1 + 1e-9)
+    found.push(finding('problem', 'catch-too-much', args, waysToCarry(plan, load)))
+  else found.push(finding('good', 'catch-carried', args, fewerChambers(plan, load)))
+  if (fish.peakKgPerDay !== null && fish.peakKgPerDay < fish.freshKgPerDay)
+    found.push(
+      finding(
+        'problem',
+        'peak-below-usual',
+        { peak: kilograms(fish.peakKgPerDay), usual: kilograms(fish.freshKgPerDay) },
+        [{ kind: 'clear-peak', args: {}, set: { 'catch.peakKgPerDay': null } }],
+      ),
+    )
+  if (fish.leanKgPerDay !== null && fish.leanKgPerDay > fish.freshKgPerDay)
+    found.push(
+      finding(
+        'problem',
+        'lean-above-usual',
+        { lean: kilograms(fish.leanKgPerDay), usual: kilograms(fish.freshKgPerDay) },
+        [{ kind: 'clear-lean', args: {}, set: { 'catch.leanKgPerDay': null } }],
+      ),
+    )
+  const hours = firing.cookHours + firing.dryHours
+  if (hours * fish.firingsPerDay > DAY_HOURS) {
+    const fit = wholeDown(DAY_HOURS / hours)
+    found.push(
+      finding(
+        'problem',
+        'firings-over-day',
+        { firings: fish.firingsPerDay, hours },
+        fit < 1 ? [] : [{ kind: 'set-firings', args: { firings: fit }, set: { 'catch.firingsPerDay': fit } }],
+      ),
+    )
+  }
+  return found
+}
+
+/** Three ways to carry a catch that is too much: more chambers, taller stacks, another firing a day. */
+function waysToCarry(plan: Plan, load: Omit<FishLoad, 'findings'>): Remedy[] {
+  const ways: Remedy[] = []
+  const chambers = load.chambersNeeded.value
+  if (chambers <= LIMITS['chambers.count'].max)
+    ways.push({ kind: 'set-chambers', args: { chambers }, set: { 'chambers.count': chambers } })
+  const trays = lotsFor(load.traysNeeded.value, plan.chambers.count)
+  if (trays <= TALL_STACK) ways.push({ kind: 'set-per-chamber', args: { trays }, set: { 'trays.perChamber': trays } })
+  const firings = plan.catch.firingsPerDay + 1
+  const hours = plan.firing.cookHours + plan.firing.dryHours
+  const enough =
+    load.perFiring.value * firings >= load.traysNeeded.value * plan.catch.firingsPerDay * load.perTray.value
+  if (enough && firings <= LIMITS['catch.firingsPerDay'].max && hours * firings <= DAY_HOURS)
+    ways.push({ kind: 'set-firings', args: { firings }, set: { 'catch.firingsPerDay': firings } })
+  return ways
+}
+
+function fewerChambers(plan: Plan, load: Omit<FishLoad, 'findings'>): Remedy[] {
+  const chambers = load.chambersNeeded.value
+  if (chambers >= plan.chambers.count || chambers < 1) return []
+  return [{ kind: 'set-chambers', args: { chambers }, set: { 'chambers.count': chambers } }]
+}

@@ -1,0 +1,175 @@
+import { wholeModulesIn } from '../basics/count.ts'
+import type { Finding, FindingArg, Remedy } from '../basics/finding.ts'
+import { LIMITS } from '../plan/limits.ts'
+import type { Plan } from '../plan/schema.ts'
+import { BEND_OF_SPAN, battensForSag, SAG_OF_RAIL } from './tray-strength.ts'
+import type { TrayFrame } from './tray-frame.ts'
+
+/** Rails keep at least this far back from the fire face. Common practice. */
+export const LEAST_SETBACK_M = 0.01
+/** Setback to aim for where the wall has room. Common practice. */
+const USUAL_SETBACK_M = 0.03
+/** The frame ends at least this far inside the outer face of the wall. Common practice. */
+export const LEAST_EDGE_M = 0.01
+/** A handle that a gloved hand can close around. Common practice. */
+const LEAST_HANDLE_M = 0.1
+/** Usual and greatest number of trays in a stack: FAO field reports have 4–5, 8 and at most 15. */
+export const TALL_STACK = 12
+export const TALLEST_STACK = 15
+/** Loads are not lifted above the shoulder: about this high over the ground. From memory. */
+const SHOULDER_M = 1.4
+/** Two people at arm's length and waist height: two thirds of twice 25 kg. From memory. */
+const TWO_PERSON_KG = 33
+
+const MILLIMETRE = 0.001
+const metres = (value: number): FindingArg => ({ value, unit: 'm' })
+const kilograms = (value: number): FindingArg => ({ value, unit: 'kg' })
+const downToMm = (lengthM: number) => wholeModulesIn(lengthM, MILLIMETRE) / 1000
+
+type Measured = Omit<TrayFrame, 'findings'>
+
+const finding = (
+  level: Finding['level'],
+  kind: string,
+  args: Finding['args'],
+  remedies: readonly Remedy[] = [],
+): Finding => ({ level, kind, args, card: 'trays', remedies })
+
+/** Largest bearing m + r that the walls allow, m: the outer wall's edge, and on a shared wall half of what the gap leaves. */
+export function roomForBearingM(
+  { chambers, trays }: Plan,
+  wallM: number,
+): { readonly outerM: number; readonly sharedM: number } {
+  return {
+    outerM: wallM - LEAST_EDGE_M,
+    sharedM: chambers.count > 1 ? (wallM - trays.gapM) / 2 : Number.POSITIVE_INFINITY,
+  }
+}
+
+/** Everything about the trays that is wrong, needs care, or was checked and holds. */
+export function trayFindings(plan: Plan, frame: Measured): Finding[] {
+  const seating = seatingFindings(plan, frame)
+  return [...seating, ...stackFindings(plan, frame), ...strengthFindings(plan, frame), ...massFindings(frame)]
+}
+
+function seatingFindings(plan: Plan, frame: Measured): Finding[] {
+  const { setbackM, railThicknessM, handleM, gapM } = plan.trays
+  const found: Finding[] = []
+  const room = roomForBearingM(plan, frame.wall.value)
+  const roomM = Math.min(room.outerM, room.sharedM)
+  const bearingM = frame.bearing.value
+  const fits = fittingRemedies(roomM, railThicknessM)
+  if (setbackM < LEAST_SETBACK_M - 1e-9)
+    found.push(
+      finding(
+        'problem',
+        setbackM <= 0 ? 'rail-over-fire' : 'rail-near-fire',
+        { setback: metres(setbackM), least: metres(LEAST_SETBACK_M) },
+        fits,
+      ),
+    )
+  if (bearingM > room.outerM + 1e-9)
+    found.push(
+      finding('problem', 'tray-over-edge', { by: metres(bearingM - room.outerM), edge: metres(LEAST_EDGE_M) }, fits),
+    )
+  if (bearingM > room.sharedM + 1e-9)
+    found.push(
+      finding(
+        'problem',
+        'trays-clash',
+        { by: metres(2 * (bearingM - room.sharedM)), wall: metres(frame.wall.value), gap: metres(gapM) },
+        fits,
+      ),
+    )
+  const insideM = frame.wall.value - bearingM - handleM
+  const wantedM = downToMm(frame.wall.value - bearingM + 0.02 + MILLIMETRE / 2)
+  const longer = handleRemedy(Math.max(wantedM, 0.12))
+  if (handleM < LEAST_HANDLE_M - 1e-9)
+    found.push(finding('caution', 'handle-short', { handle: metres(handleM), least: metres(LEAST_HANDLE_M) }, longer))
+  else if (insideM > 1e-9) found.push(finding('caution', 'handle-inside', { by: metres(insideM) }, longer))
+  if (found.length === 0)
+    found.push(finding('good', 'trays-seat', { bearing: metres(bearingM), setback: metres(setbackM) }))
+  return found
+}
+
+/** The usual setback if the wall has room, else what it has; else a thinner rail. */
+function fittingRemedies(roomM: number, railM: number): Remedy[] {
+  const setbackM = downToMm(Math.min(USUAL_SETBACK_M, roomM - railM))
+  if (setbackM >= LEAST_SETBACK_M)
+    return [{ kind: 'set-setback', args: { setback: metres(setbackM) }, set: { 'trays.setbackM': setbackM } }]
+  const thinM = downToMm(roomM - LEAST_SETBACK_M)
+  if (thinM < LIMITS['trays.railThicknessM'].min) return []
+  return [
+    {
+      kind: 'set-rail-and-setback',
+      args: { rail: metres(thinM), setback: metres(LEAST_SETBACK_M) },
+      set: { 'trays.railThicknessM': thinM, 'trays.setbackM': LEAST_SETBACK_M },
+    },
+  ]
+}
+
+const handleRemedy = (handleM: number): Remedy[] =>
+  handleM > LIMITS['trays.handleM'].max
+    ? []
+    : [{ kind: 'set-handle', args: { handle: metres(handleM) }, set: { 'trays.handleM': handleM } }]
+
+function stackFindings(plan: Plan, frame: Measured): Finding[] {
+  const found: Finding[] = []
+  const trays = plan.trays.perChamber
+  const lower = (most: number): Remedy[] =>
+    most >= 1 ? [{ kind: 'set-per-chamber', args: { trays: most }, set: { 'trays.perChamber': most } }] : []
+  if (trays > TALLEST_STACK)
+    found.push(finding('problem', 'stack-too-tall', { trays, most: TALLEST_STACK }, lower(TALLEST_STACK)))
+  else if (trays > TALL_STACK)
+    found.push(finding('caution', 'stack-tall', { trays, usual: 8, most: TALL_STACK }, lower(TALL_STACK)))
+  const topM = frame.topHeight.value
+  if (topM > SHOULDER_M + 1e-9)
+    found.push(
+      finding(
+        'caution',
+        'stack-over-shoulder',
+        { top: metres(topM), shoulder: metres(SHOULDER_M) },
+        lower(wholeModulesIn(SHOULDER_M - plan.walls.aboveM, frame.rail.depth.value)),
+      ),
+    )
+  return found
+}
+
+function strengthFindings(plan: Plan, frame: Measured): Finding[] {
+  const found: Finding[] = []
+  const { meshSag, battenSag, railSag, span } = frame.strength
+  const allowedM = SAG_OF_RAIL * frame.rail.depth.value
+  if (meshSag.value > allowedM) {
+    const battens = battensForSag(meshSag.value, allowedM, plan.trays.battens, LIMITS['trays.battens'].max)
+    const more = battens === null ? [] : [{ kind: 'set-battens', args: { battens }, set: { 'trays.battens': battens } }]
+    found.push(
+      finding(
+        'caution',
+        'mesh-sags',
+        { sag: metres(meshSag.value), allowed: metres(allowedM), span: metres(span.value) },
+        more,
+      ),
+    )
+  }
+  const bend = (kind: string, sagM: number, spanM: number) => {
+    const most = spanM * BEND_OF_SPAN
+    if (sagM <= most) return
+    // Sag falls with the cube of the depth, less what a deeper rail weighs more: with the square at least.
+    const deeperM = wholeModulesIn(frame.rail.depth.value * Math.sqrt(sagM / most) + 0.005, 0.005) * 0.005
+    const deeper: Remedy[] =
+      deeperM > LIMITS['trays.railDepthM'].max
+        ? []
+        : [{ kind: 'set-rail-depth', args: { depth: metres(deeperM) }, set: { 'trays.railDepthM': deeperM } }]
+    found.push(finding('caution', kind, { sag: metres(sagM), allowed: metres(most) }, deeper))
+  }
+  if (plan.trays.battens > 0) bend('batten-bends', battenSag.value, frame.inner.value)
+  bend('rail-bends', railSag.value, frame.side.value)
+  return found
+}
+
+function massFindings({ mass }: Measured): Finding[] {
+  const loaded = kilograms(mass.loaded.value)
+  return mass.loaded.value > TWO_PERSON_KG
+    ? [finding('problem', 'tray-too-heavy', { mass: loaded, most: kilograms(TWO_PERSON_KG) })]
+    : [finding('caution', 'tray-needs-two', { mass: loaded })]
+}

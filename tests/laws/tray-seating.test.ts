@@ -1,0 +1,115 @@
+import * as fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import { chambersFor, fishLoad } from '../../src/core/fish/load.ts'
+import { trayFrame } from '../../src/core/fish/tray-frame.ts'
+import { LIMITS } from '../../src/core/plan/limits.ts'
+import type { Plan } from '../../src/core/plan/schema.ts'
+import { checkWorking } from '../core/fish/check-working.ts'
+import { anyPlan } from '../core/fish/plans.ts'
+
+const SEATING = new Set(['rail-over-fire', 'rail-near-fire', 'tray-over-edge', 'trays-clash'])
+
+/** Writes fields by dotted path, as the app does when a remedy is taken. */
+function applied(plan: Plan, set: Readonly<Record<string, unknown>>): Plan {
+  const copy = structuredClone(plan) as unknown as Record<string, Record<string, unknown>>
+  for (const [path, value] of Object.entries(set)) {
+    const [room, field] = path.split('.')
+    const into = copy[room ?? '']
+    if (!into || field === undefined || !(field in into)) throw new Error(`no such field: ${path}`)
+    into[field] = value
+  }
+  return copy as unknown as Plan
+}
+
+describe('trays', () => {
+  it('that raise no seating problem stand clear of the fire, of the outer edge and of each other', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        const frame = trayFrame(plan)
+        const wallM = frame.wall.value
+        const seats = !frame.findings.some((one) => SEATING.has(one.kind))
+        const { setbackM, railThicknessM, gapM } = plan.trays
+        const clear =
+          setbackM >= 0.01 - 1e-9 &&
+          frame.side.value <= plan.chambers.clearSideM + 2 * wallM - 0.02 + 3e-9 &&
+          (plan.chambers.count === 1 || 2 * (setbackM + railThicknessM) + gapM <= wallM + 3e-9)
+        expect(seats).toBe(clear)
+      }),
+      { numRuns: 500 },
+    )
+  })
+
+  it('seat once the remedy of a seating problem is taken, and its values are within limits', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        for (const problem of trayFrame(plan).findings) {
+          for (const remedy of problem.remedies) {
+            for (const [path, value] of Object.entries(remedy.set)) {
+              const limit = Object.entries(LIMITS).find(([field]) => field === path)?.[1]
+              expect(limit, path).toBeDefined()
+              expect(Number(value)).toBeGreaterThanOrEqual(limit?.min ?? 0)
+              expect(Number(value)).toBeLessThanOrEqual(limit?.max ?? 0)
+            }
+            const again = trayFrame(applied(plan, remedy.set)).findings
+            if (SEATING.has(problem.kind)) expect(again.filter((one) => SEATING.has(one.kind))).toEqual([])
+            else expect(again.some((one) => one.kind === problem.kind && one.level === problem.level)).toBe(false)
+          }
+        }
+      }),
+      { numRuns: 500 },
+    )
+  })
+
+  it('explain every number in formulas that compute it, in units that balance', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        expect(checkWorking([trayFrame(plan), fishLoad(plan)])).toBeGreaterThan(15)
+      }),
+      { numRuns: 40 },
+    )
+  })
+})
+
+describe('load', () => {
+  it('never needs fewer trays or chambers for more fish', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.double({ min: 1, max: 3, noNaN: true }), (plan, factor) => {
+        const less = fishLoad(plan)
+        const fresh = plan.catch.freshKgPerDay * factor
+        const more = fishLoad({ ...plan, catch: { ...plan.catch, freshKgPerDay: fresh } })
+        expect(more.traysNeeded.value).toBeGreaterThanOrEqual(less.traysNeeded.value)
+        expect(more.chambersNeeded.value).toBeGreaterThanOrEqual(less.chambersNeeded.value)
+        for (const [index, one] of more.trade.entries())
+          expect(one.traysPerChamber).toBeGreaterThanOrEqual(less.trade[index]?.traysPerChamber ?? 0)
+      }),
+    )
+  })
+
+  it('chooses the fewest chambers that carry the greatest day: one fewer is short', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        const { count, carries } = chambersFor(plan)
+        const perDay = (chambers: number) =>
+          fishLoad({ ...plan, chambers: { ...plan.chambers, count: chambers } }).perDay.value
+        const dressed = fishLoad(plan).seasons[0]?.dressed.value ?? 0
+        if (carries) expect(perDay(count)).toBeGreaterThanOrEqual(dressed * (1 - 1e-8))
+        else expect(perDay(count)).toBeLessThan(dressed)
+        if (count > 1) expect(perDay(count - 1)).toBeLessThan(dressed * (1 + 1e-8))
+      }),
+    )
+  })
+
+  it('offers only ways out that carry the catch', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        for (const problem of fishLoad(plan).findings) {
+          if (problem.kind !== 'catch-too-much') continue
+          for (const remedy of problem.remedies) {
+            const again = fishLoad(applied(plan, remedy.set)).findings
+            expect(again.some((one) => one.kind === 'catch-too-much')).toBe(false)
+          }
+        }
+      }),
+    )
+  })
+})
