@@ -1,0 +1,34 @@
+import './num.css'
+
+/** A worked-out figure on its dimension line. It is always a button: it opens its working. */
+export function Num({
+  label,
+  figure,
+  unit = '',
+  size = 'row',
+  onOpen,
+}: {
+  /** What the figure is, for whoever hears the screen; the figure and its unit are added. */
+  readonly label: string
+  readonly figure: string
+  readonly unit?: string
+  readonly size?: 'row' | 'key' | 'main' | 'far'
+  readonly onOpen: () => void
+}) {
+  return (
+    <button type="button" className={`num ${size}`} onClick={onOpen} aria-label={`${label}: ${figure} ${unit}`.trim()}>
+      <span>{figure}</span>
+      {unit !== '' && <span className="of">{unit}</span>}
+    </button>
+  )
+}
+
+/** A key figure under its name. */
+export function KeyNum(props: Parameters<typeof Num>[0]) {
+  return (
+    <div>
+      <p aria-hidden="true">{props.label}</p>
+      <Num size="key" {...props} />
+    </div>
+  )
+}

@@ -1,0 +1,79 @@
+import { useEffect, useId, useRef, type ReactNode } from 'react'
+import { Icon } from './Icon.tsx'
+import './sheet.css'
+
+/**
+ * A sheet over the screen, made of the platform's own dialog: the page behind is out of reach, Escape and a tap beside it close it, and the focus
+ * goes back to where it came from.
+ */
+export function Sheet({
+  title,
+  closeLabel,
+  onClose,
+  back,
+  height = 'fit',
+  foot,
+  children,
+}: {
+  readonly title: ReactNode
+  readonly closeLabel: string
+  readonly onClose: () => void
+  /** A step back inside the sheet. */
+  readonly back?: { readonly label: string; readonly onBack: () => void } | undefined
+  readonly height?: 'fit' | 'full'
+  readonly foot?: ReactNode
+  readonly children: ReactNode
+}) {
+  const dialog = useRef<HTMLDialogElement>(null)
+  const heading = useId()
+  useEffect(() => {
+    const shown = dialog.current
+    if (shown === null) return
+    const cameFrom = document.activeElement
+    if (!shown.open) shown.showModal()
+    return () => {
+      shown.close()
+      if (cameFrom instanceof HTMLElement && cameFrom.isConnected) cameFrom.focus({ preventScroll: true })
+    }
+  }, [])
+  return (
+    // Escape closes it as well: the click is a second way for the pointer.
+    // oxlint-disable-next-line jsx-a11y/click-events-have-key-events, jsx-a11y/no-noninteractive-element-interactions
+    <dialog
+      ref={dialog}
+      className={height === 'full' ? 'sheet full' : 'sheet'}
+      aria-labelledby={heading}
+      onCancel={(event) => {
+        event.preventDefault()
+        onClose()
+      }}
+      onClick={(event) => {
+        if (event.target === event.currentTarget && isBeside(event.currentTarget, event.clientX, event.clientY))
+          onClose()
+      }}
+    >
+      <div className="sheet-head">
+        {back && (
+          <button type="button" aria-label={back.label} onClick={back.onBack}>
+            <Icon name="back" />
+          </button>
+        )}
+        <div>
+          <h2 id={heading} tabIndex={-1}>
+            {title}
+          </h2>
+        </div>
+        <button type="button" aria-label={closeLabel} onClick={onClose}>
+          <Icon name="close" />
+        </button>
+      </div>
+      <div className="sheet-body">{children}</div>
+      {foot && <div className="sheet-foot">{foot}</div>}
+    </dialog>
+  )
+}
+
+function isBeside(dialog: HTMLElement, x: number, y: number): boolean {
+  const { left, right, top, bottom } = dialog.getBoundingClientRect()
+  return x < left || x > right || y < top || y > bottom
+}
