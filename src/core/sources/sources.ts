@@ -56,6 +56,9 @@ export const SOURCES = {
   'hse-cis37': published('HSE', 'Construction Information Sheet 37'),
   'osha-silica': published('OSHA', 'Respirable silica: 50 µg/m³ over 8 h'),
   'ifc': published('International Fire Code', '307, 308: an analogue'),
+  'steam-tables': { kind: 'derived', title: 'Latent heat of water, a line through the steam tables' },
+  'clay-heat': published('Building physics tables', 'Conductivity, density and specific heat of adobe'),
+  'draught-formula': published('Chimney texts', 'Draught of a warm column: 353 · g · h · (1 / To − 1 / Ti)'),
   'is-723': published('IS', '723, wire nails per kilogram'),
   'si': { kind: 'derived', title: 'Definition of the unit' },
 } as const satisfies Record<string, Source>
