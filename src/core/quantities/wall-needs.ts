@@ -1,0 +1,73 @@
+import { cited, counted, derive, sumOf, typed, type Derived } from '../basics/derived.ts'
+import type { KilnGeometry } from '../geometry/kiln.ts'
+import type { Layout } from '../layout/contract.ts'
+import { CATALOGUE_MIXES } from '../plan/catalogue.ts'
+import type { Plan } from '../plan/schema.ts'
+import { mortarNeeds } from './mix-needs.ts'
+import { need, type Need } from './need.ts'
+
+/** Units, mortar and fill of the walls, from the placed units and never from an area. */
+export function wallNeeds(plan: Plan, geometry: KilnGeometry, layout: Layout): Need[] {
+  const breakage = typed('waste.units', '1', plan.waste.units, 'waste.units')
+  return [
+    need('wall-unit', 'walls', 'walls', unitsBought(layout), breakage),
+    ...mortarNeeds(counted('wall.mortar', 'm3', layout.mortarM3), 'walls', 'joints', plan),
+    ...fillNeeds(plan, layout),
+    ...faceNeeds(plan, geometry, layout),
+    ...dampCourseNeeds(plan, geometry),
+  ]
+}
+
+/**
+ * Units to buy before breakage: every whole one placed, course by course, and those bought to be cut, where one unit gives several pieces.
+ * A unit's length of voussoirs over an arched opening is among the placed ones.
+ */
+export function unitsBought({ courses, units, counts }: Layout): Derived<'piece'> {
+  const byCourse = courses.map((course) => {
+    let whole = 0
+    for (let id = course.firstUnit; id < course.endUnit; id++) if (units[id]?.cutLengthM === null) whole++
+    return counted('wall.course-whole', 'piece', whole, { course: course.index })
+  })
+  const w = sumOf('wall.whole', 'piece', byCourse)
+  const c = counted('wall.to-cut', 'piece', counts.bought - counts.whole)
+  return derive('wall.units', 'piece', 'w + c', { w, c }, (of) => of.w + of.c)
+}
+
+/** Fill of the cells that line up, with what ramming takes. */
+function fillNeeds(plan: Plan, layout: Layout): Need[] {
+  const kind = plan.walls.fill
+  const fill = CATALOGUE_MIXES.fill.find((one) => one.key === kind)
+  if (kind === 'none' || fill === undefined || layout.fillableVoidM3 <= 0) return []
+  const V = counted('fill.void', 'm3', layout.fillableVoidM3)
+  const k = cited('fill.compaction', '1', fill.compaction, fill.source)
+  const loose = derive('fill.loose', 'm3', 'V · k', { V, k }, (of) => of.V * of.k)
+  return [need(kind, 'fill', 'fill', loose, typed('waste.fill', '1', plan.waste.fill, 'waste.fill'))]
+}
+
+/** Clay lining inside the chambers and render outside, both over the wall above ground with the openings taken out. */
+function faceNeeds(plan: Plan, geometry: KilnGeometry, layout: Layout): Need[] {
+  const { chamberCount: n, clearSide: a, outsideLength: L, outsideDepth: D, wallAbove: h } = geometry
+  const holes = layout.openings.reduce((area, opening) => area + opening.widthM * opening.clearHeightM, 0)
+  const O = counted('face.openings', 'm2', holes)
+  const needs: Need[] = []
+  if (plan.walls.liningM > 0) {
+    const t = typed('lining', 'm', plan.walls.liningM, 'walls.liningM')
+    const volume = derive('lining.volume', 'm3', '(4 · n · a · h − O) · t', { n, a, h, O, t }, (of) => (4 * of.n * of.a * of.h - of.O) * of.t)
+    const k = cited('fill.compaction', '1', 1.25, 'memory')
+    const loose = derive('lining.loose', 'm3', 'V · k', { V: volume, k }, (of) => of.V * of.k)
+    needs.push(need('clay', 'walls', 'lining', loose, typed('waste.mortar', '1', plan.waste.mortar, 'waste.mortar')))
+  }
+  if (plan.walls.renderM > 0) {
+    const t = typed('render', 'm', plan.walls.renderM, 'walls.renderM')
+    const volume = derive('render.volume', 'm3', '(2 · (L + D) · h − O) · t', { L, D, h, O, t }, (of) => (2 * (of.L + of.D) * of.h - of.O) * of.t)
+    needs.push(...mortarNeeds(volume, 'walls', 'render', plan))
+  }
+  return needs
+}
+
+/** Damp course over the whole length of the walls, with laps. */
+function dampCourseNeeds(plan: Plan, { wallPlanArea: S, wall: t }: KilnGeometry): Need[] {
+  if (!plan.ground.dampCourse) return []
+  const length = derive('damp-course.length', 'm', 'S / t', { S, t }, (of) => of.S / of.t)
+  return [need('damp-course', 'ground', 'damp-course', length, cited('waste.laps', '1', 0.1, 'common-practice'))]
+}
