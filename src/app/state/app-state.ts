@@ -1,12 +1,6 @@
 import type { Plan } from '../../core/plan/schema.ts'
-
-/** How safe the open plan is, as the header says it. Times are milliseconds since 1970 by this phone's clock. */
-export type Saving =
-  | { readonly kind: 'saved'; readonly atMs: number }
-  | { readonly kind: 'saving' }
-  | { readonly kind: 'not-saved'; readonly reason: 'full' | 'blocked' | 'failed' }
-  /** No database on this phone (private window): work lives in this tab only; export still works. */
-  | { readonly kind: 'memory-only' }
+import type { Storage } from '../../device/database/open-shelf.ts'
+import type { Saving } from '../../device/database/saver.ts'
 
 /** One plan on the front page. `plan` is null where its data could not be read: it is kept untouched and can be exported raw. */
 export interface PlanRow {
@@ -20,6 +14,7 @@ export interface PlanRow {
 export interface OpenPlan {
   readonly id: string
   readonly plan: Plan
+  /** How safe the open plan is, as the header says it. */
   readonly saving: Saving
   readonly canUndo: boolean
   readonly canRedo: boolean
@@ -37,6 +32,9 @@ export interface Notice {
 export interface AppState {
   /** 'loading' until the database has answered; nothing may be written before. */
   readonly phase: 'loading' | 'ready'
+  /** Where plans are kept. 'blocked': another tab with another version holds the database; the app waits for it. */
+  readonly storage: 'asking' | 'blocked' | Storage
+  /** Newest first. */
   readonly rows: readonly PlanRow[]
   readonly open: OpenPlan | null
   readonly offline: OfflineTruth

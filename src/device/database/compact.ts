@@ -1,0 +1,22 @@
+import * as Y from 'yjs'
+import { isUpdate } from './plan-document.ts'
+
+/** Stored changes of one plan beyond which they are joined into one. */
+export const MOST_UPDATES = 200
+
+/**
+ * Many changes as one, without what was overwritten long ago. Changes that wait for others that have not come yet are kept waiting inside.
+ * Null where a change cannot be read: then nothing may be thrown away.
+ */
+export function compacted(updates: readonly Uint8Array[]): Uint8Array | null {
+  if (!updates.every(isUpdate)) return null
+  const doc = new Y.Doc()
+  try {
+    for (const update of updates) Y.applyUpdate(doc, update)
+    return Y.encodeStateAsUpdate(doc)
+  } catch {
+    return null
+  } finally {
+    doc.destroy()
+  }
+}

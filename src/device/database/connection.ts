@@ -1,0 +1,121 @@
+import { openDB, type DBSchema, type IDBPDatabase } from 'idb'
+
+export const DATABASE_NAME = 'kilnwright'
+export const DATABASE_VERSION = 1
+
+/** What the front page needs of a plan without opening its document. `plan` is as it was written: whoever reads it checks it. */
+export interface StoredRow {
+  readonly id: string
+  readonly name: string
+  readonly savedAtMs: number
+  readonly plan: unknown
+  readonly deletedAtMs: number | null
+}
+
+/** A whole document as it was at a moment, kept so that nobody's work is ever out of reach. */
+export interface StoredCopy {
+  readonly planId: string
+  readonly atMs: number
+  readonly why: 'day' | 'before-merge'
+  readonly bytes: Uint8Array
+}
+
+export interface Stores extends DBSchema {
+  plans: { key: string; value: StoredRow }
+  /** Changes in the order in which they were acknowledged; together they are the documents. */
+  updates: { key: number; value: { readonly planId: string; readonly bytes: Uint8Array }; indexes: { planId: string } }
+  copies: { key: number; value: StoredCopy; indexes: { planId: string } }
+  /** What belongs to this phone and to no plan. */
+  phone: { key: string; value: unknown }
+}
+
+type Database = IDBPDatabase<Stores>
+
+/** Why the database did not do what was asked. 'blocked': another tab with another version of the app holds it. */
+export type KeepingTrouble = 'full' | 'blocked' | 'failed'
+
+const nameOf = (error: unknown): string =>
+  typeof error === 'object' && error !== null && 'name' in error ? String(error.name) : ''
+
+export function troubleOf(error: unknown): KeepingTrouble {
+  const name = nameOf(error)
+  if (name === 'QuotaExceededError') return 'full'
+  return name === 'VersionError' || name === 'BlockedError' ? 'blocked' : 'failed'
+}
+
+/** The connection went away (storage wiped, browser short of memory, a newer version took over): worth asking once more on a new one. */
+const isLostConnection = (error: unknown): boolean => ['InvalidStateError', 'AbortError'].includes(nameOf(error))
+
+/** Waits for the writing and for its transaction. Where both fail, the transaction knows why: a full disk first shows as requests cut short. */
+export async function both(writing: Promise<unknown>, done: Promise<unknown>): Promise<void> {
+  const [wrote, closed] = await Promise.allSettled([writing, done])
+  if (closed.status === 'rejected' && nameOf(closed.reason) !== 'AbortError') throw closed.reason
+  if (wrote.status === 'rejected') throw wrote.reason
+  if (closed.status === 'rejected') throw closed.reason
+}
+
+export class BlockedError extends Error {
+  override readonly name = 'BlockedError'
+}
+
+export interface Connection {
+  /** Runs work on the one connection of this tab, opened anew if it was lost. Rejects with what `troubleOf` can name. */
+  readonly ask: <T>(work: (database: Database) => Promise<T>) => Promise<T>
+  readonly close: () => Promise<void>
+}
+
+/** One connection, opened when first needed. It lets go at once when another tab wants to upgrade the database. */
+export function connect(name = DATABASE_NAME, version = DATABASE_VERSION): Connection {
+  let opening: Promise<Database> | null = null
+  const drop = () => {
+    opening = null
+  }
+  const open = (): Promise<Database> =>
+    new Promise((resolve, reject) => {
+      const opened = openDB<Stores>(name, version, {
+        upgrade: makeStores,
+        blocked: () => {
+          drop()
+          reject(new BlockedError())
+        },
+        blocking: (_current, _blocked, event) => {
+          drop()
+          ;(event.target as IDBDatabase).close()
+        },
+        terminated: drop,
+      })
+      opened.then(resolve, (error: unknown) => {
+        drop()
+        reject(error instanceof Error || error instanceof DOMException ? error : new Error(String(error)))
+      })
+    })
+  const current = (): Promise<Database> => (opening ??= open())
+  return {
+    ask: async (work) => {
+      try {
+        return await work(await current())
+      } catch (error) {
+        if (!isLostConnection(error)) throw error
+        drop()
+        return work(await current())
+      }
+    },
+    close: async () => {
+      const closing = opening
+      drop()
+      await closing?.then((database) => {
+        database.close()
+      })
+    },
+  }
+}
+
+/** Steps from every version that ever shipped; append only. */
+function makeStores(database: Database, from: number): void {
+  if (from < 1) {
+    database.createObjectStore('plans', { keyPath: 'id' })
+    database.createObjectStore('updates', { autoIncrement: true }).createIndex('planId', 'planId')
+    database.createObjectStore('copies', { autoIncrement: true }).createIndex('planId', 'planId')
+    database.createObjectStore('phone')
+  }
+}

@@ -1,0 +1,90 @@
+import { compacted, MOST_UPDATES } from './compact.ts'
+import { both, troubleOf, type Connection } from './connection.ts'
+import { MOST_COPIES, type SaveOutcome, type Shelf } from './shelf.ts'
+
+/** Acknowledged means on the disk: a phone that loses power after "saved" has lost nothing. */
+const ON_DISK = { durability: 'strict' } as const
+
+async function outcomeOf(work: Promise<unknown>): Promise<SaveOutcome> {
+  try {
+    await work
+    return 'saved'
+  } catch (error) {
+    return troubleOf(error)
+  }
+}
+
+/** Plans in the phone's database. */
+export function databaseShelf(connection: Connection): Shelf {
+  const { ask } = connection
+  return {
+    isLasting: true,
+    rows: () => ask((database) => database.getAll('plans')),
+    updates: (planId) =>
+      ask(async (database) =>
+        (await database.getAllFromIndex('updates', 'planId', planId)).map((stored) => stored.bytes),
+      ),
+    save: ({ row, update, whole }) =>
+      outcomeOf(
+        ask(async (database) => {
+          const tx = database.transaction(['plans', 'updates'], 'readwrite', ON_DISK)
+          const plans = tx.objectStore('plans')
+          const updates = tx.objectStore('updates')
+          const write = async () => {
+            const isNew = (await plans.getKey(row.id)) === undefined
+            await Promise.all([plans.put(row), updates.add({ planId: row.id, bytes: isNew ? whole() : update })])
+            const keys = await updates.index('planId').getAllKeys(row.id)
+            if (keys.length <= MOST_UPDATES) return
+            const one = compacted((await updates.index('planId').getAll(row.id)).map((stored) => stored.bytes))
+            if (one === null) return
+            await Promise.all([...keys.map((key) => updates.delete(key)), updates.add({ planId: row.id, bytes: one })])
+          }
+          await both(write(), tx.done)
+        }),
+      ),
+    putRow: (row) => outcomeOf(ask((database) => database.put('plans', row))),
+    freshenRow: (row) =>
+      outcomeOf(
+        ask(async (database) => {
+          const { store, done } = database.transaction('plans', 'readwrite')
+          const write = async () => {
+            const stored = await store.get(row.id)
+            if (stored?.deletedAtMs === null) await store.put(row)
+          }
+          await both(write(), done)
+        }),
+      ),
+    remove: (planIds) =>
+      outcomeOf(
+        ask(async (database) => {
+          const tx = database.transaction(['plans', 'updates', 'copies'], 'readwrite')
+          const write = async (planId: string) => {
+            const [updates, copies] = await Promise.all([
+              tx.objectStore('updates').index('planId').getAllKeys(planId),
+              tx.objectStore('copies').index('planId').getAllKeys(planId),
+            ])
+            await Promise.all([
+              tx.objectStore('plans').delete(planId),
+              ...updates.map((key) => tx.objectStore('updates').delete(key)),
+              ...copies.map((key) => tx.objectStore('copies').delete(key)),
+            ])
+          }
+          await both(Promise.all(planIds.map(write)), tx.done)
+        }),
+      ),
+    keepCopy: (copy) =>
+      outcomeOf(
+        ask(async (database) => {
+          const { store, done } = database.transaction('copies', 'readwrite')
+          const write = async () => {
+            await store.add(copy)
+            const keys = await store.index('planId').getAllKeys(copy.planId)
+            await Promise.all(keys.slice(0, -MOST_COPIES).map((key) => store.delete(key)))
+          }
+          await both(write(), done)
+        }),
+      ),
+    copies: (planId) => ask(async (database) => (await database.getAllFromIndex('copies', 'planId', planId)).reverse()),
+    close: connection.close,
+  }
+}

@@ -1,0 +1,37 @@
+import type { StoredCopy, StoredRow } from './connection.ts'
+import { MOST_COPIES, type Shelf } from './shelf.ts'
+
+/** Plans in this tab only: for a phone whose browser gives no database (private window, storage switched off). */
+export function memoryShelf(): Shelf {
+  const rows = new Map<string, StoredRow>()
+  const updates = new Map<string, Uint8Array[]>()
+  const copies = new Map<string, StoredCopy[]>()
+  return {
+    isLasting: false,
+    rows: async () => [...rows.values()],
+    updates: async (planId) => updates.get(planId) ?? [],
+    save: async ({ row, whole }) => {
+      rows.set(row.id, row)
+      updates.set(row.id, [whole()])
+      return 'saved'
+    },
+    putRow: async (row) => {
+      rows.set(row.id, row)
+      return 'saved'
+    },
+    freshenRow: async (row) => {
+      if (rows.get(row.id)?.deletedAtMs === null) rows.set(row.id, row)
+      return 'saved'
+    },
+    remove: async (planIds) => {
+      for (const kept of [rows, updates, copies]) for (const planId of planIds) kept.delete(planId)
+      return 'saved'
+    },
+    keepCopy: async (copy) => {
+      copies.set(copy.planId, [copy, ...(copies.get(copy.planId) ?? [])].slice(0, MOST_COPIES))
+      return 'saved'
+    },
+    copies: async (planId) => copies.get(planId) ?? [],
+    close: async () => {},
+  }
+}

@@ -1,0 +1,183 @@
+import * as Y from 'yjs'
+import { CATALOGUE_SOILS, CATALOGUE_UNITS } from '../../core/plan/catalogue.ts'
+import { newPlan } from '../../core/plan/defaults.ts'
+import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
+import { PLAN_VERSION, type Plan } from '../../core/plan/schema.ts'
+import { bad, good, type Result } from '../../core/basics/result.ts'
+import { isRecord, isUnsafeKey, sameJson, valueAt, withValueAt } from './json.ts'
+import { PLAN_SHAPE } from './plan-shape.ts'
+
+/** Origin of what the person at this phone changes, and the only one that undo takes back. */
+export const BY_HAND = 'by-hand'
+
+/**
+ * A plan as a replicated document. Fields lie in one map under their paths, so that two phones that write the first value of the same new field still meet in
+ * one place (a nested map made twice would keep only one of the two). Collections lie in a map of their own, each entry a map.
+ */
+const fieldsOf = (doc: Y.Doc): Y.Map<unknown> => doc.getMap('plan')
+const RECORD = 'record:'
+const recordOf = (doc: Y.Doc, path: string): Y.Map<unknown> => doc.getMap(RECORD + path)
+
+/** The maps that a plan's fields live in: what undo watches. */
+export const planMaps = (doc: Y.Doc): Y.Map<unknown>[] => [
+  fieldsOf(doc),
+  ...PLAN_SHAPE.records.map((path) => recordOf(doc, path)),
+]
+
+const LEAVES: ReadonlySet<string> = new Set([...PLAN_SHAPE.leaves, ...PLAN_SHAPE.records])
+
+/** What the document holds, as plain data that nobody has checked yet. */
+export function readRaw(doc: Y.Doc): Record<string, unknown> {
+  const fields = fieldsOf(doc)
+  // A phone with an older version may have written to a field that this version no longer has: it stays in the document, out of the plan.
+  const isOurs = fields.get('version') === PLAN_VERSION
+  let raw: Record<string, unknown> = {}
+  for (const [path, value] of fields.entries()) {
+    if ((isOurs && !LEAVES.has(path)) || value instanceof Y.AbstractType || path.split('.').some(isUnsafeKey)) continue
+    raw = withValueAt(raw, path, value)
+  }
+  for (const name of doc.share.keys()) {
+    const path = name.slice(RECORD.length)
+    if (!name.startsWith(RECORD) || path.split('.').some(isUnsafeKey) || (isOurs && !LEAVES.has(path))) continue
+    const entries = [...recordOf(doc, path).entries()]
+      .filter(([id]) => !isUnsafeKey(id))
+      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .map(([id, entry]) => [id, entry instanceof Y.Map ? (entry.toJSON() as unknown) : entry])
+    raw = withValueAt(raw, path, Object.fromEntries(entries))
+  }
+  return raw
+}
+
+/** The plan in the document, lifted to this version and checked. */
+export function readPlan(doc: Y.Doc): Result<Plan, PlanProblem> {
+  const raw = readRaw(doc)
+  const parsed = parsePlan(raw)
+  if (parsed.ok) return parsed
+  const mended = mend(raw, parsed.problems)
+  return mended === null ? parsed : parsePlan(mended)
+}
+
+/**
+ * Two phones can each give a sound answer that does not go with the other's (one sets fresh fish drier, one smoked fish wetter).
+ * Such a field falls back to common practice, alike on every phone, until someone answers again.
+ */
+function mend(raw: Record<string, unknown>, problems: readonly PlanProblem[]): Record<string, unknown> | null {
+  let mended = raw
+  for (const problem of problems) {
+    if (problem.kind !== 'damaged' || problem.reason !== 'order') return null
+    mended = withValueAt(mended, problem.field, valueAt(COMMON_PRACTICE, problem.field))
+  }
+  return mended
+}
+
+const COMMON_PRACTICE = newPlan({
+  id: 'common-practice',
+  name: '-',
+  freshKgPerDay: 1,
+  unitKey: CATALOGUE_UNITS[0]?.key ?? '',
+  soil: CATALOGUE_SOILS[0]?.key ?? '',
+  currency: { code: 'XXX', digits: 0 },
+})
+
+/** One thing to write: a field, or an entry of a collection with its field (none: the whole entry). Undefined takes it away. */
+interface Change {
+  readonly path: string
+  readonly entry?: string
+  readonly field?: string
+  readonly value: unknown
+}
+
+/** The fewest writes that make the document say this plan, so that what another phone changed elsewhere stays. */
+export function changesTo(doc: Y.Doc, plan: Plan): Change[] {
+  const fields = fieldsOf(doc)
+  const changes: Change[] = PLAN_SHAPE.leaves
+    .map((path) => ({ path, value: valueAt(plan, path) }))
+    .filter(({ path, value }) => !sameJson(fields.get(path), value))
+  for (const path of PLAN_SHAPE.records) {
+    // An empty collection leaves no trace in a document: its field says that it is there.
+    if (fields.get(path) === undefined) changes.push({ path, value: {} })
+    changes.push(...entryChanges(path, recordOf(doc, path), valueAt(plan, path)))
+  }
+  return changes
+}
+
+function entryChanges(path: string, kept: Y.Map<unknown>, wanted: unknown): Change[] {
+  const entries = isRecord(wanted) ? wanted : {}
+  const changes: Change[] = [...kept.keys()]
+    .filter((entry) => !Object.hasOwn(entries, entry))
+    .map((entry) => ({ path, entry, value: undefined }))
+  for (const [entry, value] of Object.entries(entries)) {
+    const now = kept.get(entry)
+    if (!(now instanceof Y.Map) || !isRecord(value)) {
+      if (!sameJson(now, value)) changes.push({ path, entry, value })
+      continue
+    }
+    for (const field of new Set([...now.keys(), ...Object.keys(value)]))
+      if (!sameJson(now.get(field), value[field])) changes.push({ path, entry, field, value: value[field] })
+  }
+  return changes
+}
+
+const put = (map: Y.Map<unknown>, key: string, value: unknown): void => {
+  if (value === undefined) map.delete(key)
+  else map.set(key, value)
+}
+
+/** Writes changes as one step. */
+export function write(doc: Y.Doc, changes: readonly Change[], origin: string): void {
+  if (changes.length === 0) return
+  doc.transact(() => {
+    for (const { path, entry, field, value } of changes) {
+      if (entry === undefined) {
+        put(fieldsOf(doc), path, value)
+        continue
+      }
+      const record = recordOf(doc, path)
+      const now = record.get(entry)
+      if (field !== undefined && now instanceof Y.Map) put(now, field, value)
+      else put(record, entry, isRecord(value) ? new Y.Map(Object.entries(value)) : value)
+    }
+  }, origin)
+}
+
+/** A new document that says this plan. */
+export function documentOf(plan: Plan): Y.Doc {
+  const doc = new Y.Doc()
+  write(doc, changesTo(doc, plan), 'new')
+  return doc
+}
+
+/** Whether bytes are a document or changes to one; read before anything is applied, since half an update must never be. */
+export function isUpdate(bytes: Uint8Array): boolean {
+  try {
+    Y.decodeUpdate(bytes)
+    return true
+  } catch {
+    return false
+  }
+}
+
+/** A document from its stored changes; what cannot be read is left out and counted, never a reason to lose the rest. */
+export function documentFrom(updates: readonly Uint8Array[]): { readonly doc: Y.Doc; readonly unreadable: number } {
+  const doc = new Y.Doc()
+  const readable = updates.filter(isUpdate)
+  doc.transact(() => {
+    for (const update of readable) Y.applyUpdate(doc, update, 'stored')
+  }, 'stored')
+  return { doc, unreadable: updates.length - readable.length }
+}
+
+/** A document from a file, a code or another phone: all of it or nothing. */
+export function documentFromOutside(bytes: Uint8Array): Result<Y.Doc, { readonly kind: 'damaged' }> {
+  if (!isUpdate(bytes)) return bad({ kind: 'damaged' })
+  const doc = new Y.Doc()
+  try {
+    Y.applyUpdate(doc, bytes, 'outside')
+  } catch {
+    return bad({ kind: 'damaged' })
+  }
+  return good(doc)
+}
+
+/** The whole document as bytes, together with changes that wait for others which have not come yet. */
+export const encodeDocument = (doc: Y.Doc): Uint8Array => Y.encodeStateAsUpdate(doc)

@@ -1,0 +1,199 @@
+import * as Y from 'yjs'
+import { bad, good, type Result } from '../../core/basics/result.ts'
+import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
+import type { Plan } from '../../core/plan/schema.ts'
+import type { StoredRow } from './connection.ts'
+import { sharing } from './json.ts'
+import {
+  BY_HAND,
+  changesTo,
+  documentFrom,
+  documentFromOutside,
+  documentOf,
+  planMaps,
+  readPlan,
+  readRaw,
+  write,
+} from './plan-document.ts'
+import { startSaver, type Saving } from './saver.ts'
+import type { SaveOutcome, Shelf } from './shelf.ts'
+import type { TabMessage, Tabs } from './tabs.ts'
+
+const TYPING_MS = 500
+const DAY_MS = 86_400_000
+/** Where a change came from when it is not to be saved again by this tab. */
+const KEPT_ELSEWHERE: ReadonlySet<unknown> = new Set(['stored', 'tab'])
+
+/** A plan at work: its document in memory, every change saved and told to the other tabs. */
+export interface PlanSession {
+  readonly id: string
+  readonly plan: () => Plan
+  /** Set when another tab or phone brought something that this version cannot read; then nothing more is written. */
+  readonly trouble: () => PlanProblem | null
+  readonly saving: () => Saving
+  readonly canUndo: () => boolean
+  readonly canRedo: () => boolean
+  /** Makes the plan this one: one step of undo, unless the same fields are still being typed in. */
+  readonly edit: (next: Plan) => Result<Plan, PlanProblem>
+  readonly undo: () => void
+  readonly redo: () => void
+  /** Brings in a document of the same plan from outside. An earlier copy is kept first. */
+  readonly merge: (bytes: Uint8Array) => Promise<Result<Plan, PlanProblem>>
+  /** The whole document. */
+  readonly document: () => Uint8Array
+  readonly row: () => StoredRow
+  readonly hear: (message: TabMessage) => void
+  /** Reads what other tabs saved while this one slept. */
+  readonly catchUp: () => Promise<void>
+  readonly isIdle: () => boolean
+  readonly settled: () => Promise<SaveOutcome>
+  readonly end: () => void
+}
+
+export interface Around {
+  readonly shelf: Shelf
+  readonly tabs: Pick<Tabs, 'tell'>
+  readonly onChange: (session: PlanSession) => void
+}
+
+/** A plan that is not on the shelf yet. */
+export const beginSession = (plan: Plan, around: Around): PlanSession =>
+  startSession(documentOf(plan), plan, 0, around, true)
+
+/** A plan whose document came from outside and is not on the shelf yet. */
+export const adoptDocument = (doc: Y.Doc, plan: Plan, around: Around): PlanSession =>
+  startSession(doc, plan, 0, around, true)
+
+/** A plan from the shelf. Nothing is written before it has been read. */
+export async function openSession(
+  planId: string,
+  savedAtMs: number,
+  around: Around,
+): Promise<Result<PlanSession, PlanProblem>> {
+  const { doc } = documentFrom(await around.shelf.updates(planId))
+  const plan = readPlan(doc)
+  if (!plan.ok) return plan
+  if (plan.value.id !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
+  return good(startSession(doc, plan.value, savedAtMs, around, false))
+}
+
+function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around, isNew: boolean): PlanSession {
+  const { shelf, tabs } = around
+  const planId = first.id
+  let plan = first
+  let trouble: PlanProblem | null = null
+  let lastTouched = ''
+  let hasDayCopy = isNew
+
+  const undoing = new Y.UndoManager(planMaps(doc), { trackedOrigins: new Set([BY_HAND]), captureTimeout: TYPING_MS })
+  const document = () => Y.encodeStateAsUpdate(doc)
+  const row = (): StoredRow => ({
+    id: planId,
+    name: plan.name,
+    savedAtMs: Date.now(),
+    plan: trouble === null ? plan : readRaw(doc),
+    deletedAtMs: null,
+  })
+  const saver = startSaver({
+    savedAtMs,
+    isLasting: shelf.isLasting,
+    save: (update) => shelf.save({ row: row(), update, whole: document }),
+    onAttempt: (bytes, isSaved) => {
+      tabs.tell({ kind: 'update', planId, bytes, isSaved })
+    },
+    onChange: () => {
+      around.onChange(session)
+    },
+  })
+
+  /** The plan as the document says it now. */
+  const reread = () => {
+    const read = readPlan(doc)
+    if (read.ok) plan = sharing(plan, read.value)
+    trouble = read.ok ? null : (read.problems[0] ?? null)
+  }
+  const heed = (update: Uint8Array, origin: unknown) => {
+    reread()
+    if (!KEPT_ELSEWHERE.has(origin)) saver.add(update)
+    around.onChange(session)
+  }
+  doc.on('update', heed)
+
+  /** Once a day, what there was before the first change is put aside. */
+  const keepDayCopy = () => {
+    if (hasDayCopy) return
+    hasDayCopy = true
+    const copy = { planId, atMs: Date.now(), why: 'day', bytes: document() } as const
+    const keep = async () => {
+      const [last] = await shelf.copies(planId)
+      if (last === undefined || Math.abs(copy.atMs - last.atMs) > DAY_MS) await shelf.keepCopy(copy)
+    }
+    // A shelf that cannot be read now shows in the saving of the change itself.
+    keep().catch(() => {})
+  }
+  const takeIn = (bytes: Uint8Array, origin: string) => {
+    Y.applyUpdate(doc, bytes, origin)
+  }
+
+  const session: PlanSession = {
+    id: planId,
+    plan: () => plan,
+    trouble: () => trouble,
+    saving: saver.saving,
+    canUndo: undoing.canUndo.bind(undoing),
+    canRedo: undoing.canRedo.bind(undoing),
+    edit: (next) => {
+      if (trouble !== null) return bad(trouble)
+      const checked = parsePlan({ ...next, id: planId })
+      if (!checked.ok) return checked
+      const changes = changesTo(doc, checked.value)
+      if (changes.length === 0) return checked
+      keepDayCopy()
+      const touched = changes.map(({ path, entry, field }) => [path, entry, field].join('\n')).join('\n\n')
+      if (touched !== lastTouched) undoing.stopCapturing()
+      lastTouched = touched
+      write(doc, changes, BY_HAND)
+      return good(plan)
+    },
+    undo: () => {
+      if (trouble === null) undoing.undo()
+    },
+    redo: () => {
+      if (trouble === null) undoing.redo()
+    },
+    merge: async (bytes) => {
+      const outside = documentFromOutside(bytes)
+      if (!outside.ok) return bad({ kind: 'damaged', field: 'document', reason: 'unreadable' })
+      // Tried on a copy first: a document that would leave no sound plan changes nothing.
+      Y.applyUpdate(outside.value, document())
+      const merged = readPlan(outside.value)
+      outside.value.destroy()
+      if (!merged.ok) return merged
+      if (merged.value.id !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
+      await shelf.keepCopy({ planId, atMs: Date.now(), why: 'before-merge', bytes: document() })
+      takeIn(bytes, 'merged')
+      return good(plan)
+    },
+    document,
+    row,
+    hear: (message) => {
+      if (message.kind !== 'update' || message.planId !== planId) return
+      takeIn(message.bytes, message.isSaved ? 'tab' : 'tab-unsaved')
+    },
+    catchUp: async () => {
+      const { doc: stored } = documentFrom(await shelf.updates(planId))
+      takeIn(Y.encodeStateAsUpdate(stored), 'stored')
+      stored.destroy()
+    },
+    isIdle: saver.isIdle,
+    settled: saver.settled,
+    end: () => {
+      saver.end()
+      doc.off('update', heed)
+      undoing.destroy()
+      doc.destroy()
+    },
+  }
+  if (isNew) saver.add(document())
+  return session
+}

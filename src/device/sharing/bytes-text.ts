@@ -1,0 +1,38 @@
+const CHUNK = 0x8000
+
+/** Bytes as base64 text (RFC 4648 §4). */
+export function toBase64(bytes: Uint8Array): string {
+  let binary = ''
+  for (let start = 0; start < bytes.length; start += CHUNK)
+    binary += String.fromCharCode(...bytes.subarray(start, start + CHUNK))
+  return btoa(binary)
+}
+
+/** The bytes of base64 text, or null where it is none. */
+export function fromBase64(text: string): Uint8Array<ArrayBuffer> | null {
+  try {
+    return Uint8Array.from(atob(text), (char) => char.charCodeAt(0))
+  } catch {
+    return null
+  }
+}
+
+/** Base64 for an address (RFC 4648 §5), without padding. */
+export const toBase64Url = (bytes: Uint8Array): string =>
+  toBase64(bytes).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '')
+
+export const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> | null =>
+  /^[\w-]*$/.test(text) ? fromBase64(text.replaceAll('-', '+').replaceAll('_', '/')) : null
+
+const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
+  let rest = byte
+  for (let bit = 0; bit < 8; bit++) rest = rest & 1 ? 0xedb88320 ^ (rest >>> 1) : rest >>> 1
+  return rest
+})
+
+/** CRC-32 (ISO 3309): tells whether bytes came through whole. */
+export function crc32(bytes: Uint8Array): number {
+  let rest = 0xffffffff
+  for (const byte of bytes) rest = (CRC_TABLE[(rest ^ byte) & 0xff] ?? 0) ^ (rest >>> 8)
+  return ~rest >>> 0
+}

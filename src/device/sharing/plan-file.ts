@@ -1,0 +1,109 @@
+import { bad, good, type Result } from '../../core/basics/result.ts'
+import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
+import { PLAN_FORMAT, type Plan } from '../../core/plan/schema.ts'
+import { isRecord, sameJson } from '../database/json.ts'
+import { documentFromOutside, readPlan } from '../database/plan-document.ts'
+import { crc32, fromBase64, toBase64 } from './bytes-text.ts'
+import { readJson } from './safe-json.ts'
+
+const FILE_FORMAT = 'kilnwright-file'
+const FILE_VERSION = 1
+export const MOST_FILE_BYTES = 5 * 1024 * 1024
+
+/** Why a file cannot be opened. Nothing was changed. */
+export type FileProblem =
+  | { readonly kind: 'too-big'; readonly sizeBytes: number; readonly mostBytes: number }
+  | { readonly kind: 'not-ours' }
+  | { readonly kind: 'damaged'; readonly field: string }
+  | { readonly kind: 'newer'; readonly theirVersion: number; readonly ourVersion: number }
+
+/** A plan from a file; with its document it can be merged, without it only stand beside. */
+export interface FilePlan {
+  readonly plan: Plan
+  readonly document: Uint8Array | null
+}
+
+export interface PlanFile {
+  readonly fileName: string
+  readonly text: string
+}
+
+/**
+ * A file to hand on: the plan for whoever wants to read it, and the document for the next phone.
+ * `plan` is given as it is kept, so that a plan that this version cannot read can be handed on untouched.
+ */
+export function writePlanFile(name: string, plan: unknown, document: Uint8Array): PlanFile {
+  const file = {
+    format: FILE_FORMAT,
+    version: FILE_VERSION,
+    plan,
+    document: toBase64(document),
+    check: crc32(document),
+  }
+  return { fileName: `${fileNameFrom(name)}.kilnwright.json`, text: `${JSON.stringify(file, null, 1)}\n` }
+}
+
+/** Letters and digits of any script; what a file system could trip over becomes a dash. */
+const fileNameFrom = (name: string): string =>
+  name
+    .normalize('NFC')
+    .replaceAll(/[^\p{L}\p{M}\p{N}]+/gu, '-')
+    .replaceAll(/^-+|-+$/g, '')
+    .slice(0, 60) || 'plan'
+
+const asFileProblem = (problem: PlanProblem): FileProblem => {
+  if (problem.kind === 'not-a-plan') return { kind: 'damaged', field: 'plan' }
+  return problem.kind === 'damaged' ? { kind: 'damaged', field: problem.field } : problem
+}
+
+const firstProblem = (problems: readonly PlanProblem[]): FileProblem =>
+  asFileProblem(problems[0] ?? { kind: 'not-a-plan' })
+
+/** Reads a file's text: our envelope, or a bare plan. */
+export function readPlanFile(text: string): Result<FilePlan, FileProblem> {
+  const read = readJson(text)
+  if (!read.ok) {
+    const looksOurs = text.trimStart().startsWith('{') && text.includes('kilnwright')
+    return bad(looksOurs ? { kind: 'damaged', field: 'file' } : { kind: 'not-ours' })
+  }
+  const file = read.value
+  if (!isRecord(file)) return bad({ kind: 'not-ours' })
+  if (file['format'] === PLAN_FORMAT) return alone(file)
+  if (file['format'] !== FILE_FORMAT) return bad({ kind: 'not-ours' })
+  const { version, plan, document, check } = file
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
+    return bad({ kind: 'damaged', field: 'version' })
+  if (version > FILE_VERSION) return bad({ kind: 'newer', theirVersion: version, ourVersion: FILE_VERSION })
+  const readable = alone(plan)
+  if (!readable.ok) return readable
+  return typeof document === 'string' ? withDocument(readable.value.plan, document, check) : bad(NO_DOCUMENT)
+}
+
+const NO_DOCUMENT: FileProblem = { kind: 'damaged', field: 'document' }
+
+function alone(raw: unknown): Result<FilePlan, FileProblem> {
+  const plan = parsePlan(raw)
+  return plan.ok ? good({ plan: plan.value, document: null }) : bad(firstProblem(plan.problems))
+}
+
+/** Plan and document must say the same: where they do not, something happened to the file on its way. */
+function withDocument(plan: Plan, text: string, check: unknown): Result<FilePlan, FileProblem> {
+  const document = fromBase64(text)
+  if (document === null || crc32(document) !== check) return bad(NO_DOCUMENT)
+  const doc = documentFromOutside(document)
+  if (!doc.ok) return bad(NO_DOCUMENT)
+  const kept = readPlan(doc.value)
+  doc.value.destroy()
+  if (!kept.ok) return bad(firstProblem(kept.problems))
+  return sameJson(kept.value, plan) ? good({ plan, document }) : bad(NO_DOCUMENT)
+}
+
+/** Reads a file that someone chose. */
+export async function readChosenFile(file: Blob): Promise<Result<FilePlan, FileProblem>> {
+  if (file.size > MOST_FILE_BYTES) return bad({ kind: 'too-big', sizeBytes: file.size, mostBytes: MOST_FILE_BYTES })
+  try {
+    return readPlanFile(await file.text())
+  } catch {
+    return bad({ kind: 'damaged', field: 'file' })
+  }
+}
