@@ -5,6 +5,7 @@ import { trayFrame, type TrayFrame } from './fish/tray-frame.ts'
 import { kilnGeometry, type KilnGeometry } from './geometry/kiln.ts'
 import type { Layout } from './layout/contract.ts'
 import { layOut } from './layout/lay-out.ts'
+import { layoutFindings } from './layout/layout-findings.ts'
 import { coursingOf, layoutRequest, levelsFrom, type Coursing } from './layout/layout-request.ts'
 import type { Plan } from './plan/schema.ts'
 import { purchase, type Purchase } from './purchase/purchase.ts'
@@ -35,6 +36,6 @@ export function workOut(plan: Plan): WorkedOut {
   const needs = quantities(plan, tray, geometry, layout)
   const bought = purchase(plan, needs)
   const money = costs(plan, bought.lines)
-  const findings = [...fish.findings, ...tray.findings, ...coursing.findings, ...bought.findings, ...money.findings]
+  const findings = [...fish.findings, ...tray.findings, ...coursing.findings, ...layoutFindings(layout), ...bought.findings, ...money.findings]
   return { plan, tray, fish, coursing, geometry, layout, needs, purchase: bought, costs: money, findings }
 }
