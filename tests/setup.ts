@@ -1,0 +1,9 @@
+import '@testing-library/jest-dom/vitest'
+import { cleanup } from '@testing-library/react'
+import { afterEach } from 'vitest'
+
+// Test files share one page (isolate: false), so each test clears what it put there.
+afterEach(() => {
+  cleanup()
+  document.body.replaceChildren()
+})
