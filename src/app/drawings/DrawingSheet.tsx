@@ -28,12 +28,15 @@ const level = (valueM: number, writing: Writing): string =>
 export function DrawingSheet({
   drawing,
   writing,
+  spoken = writing,
   widthU = SHEET_WIDTH,
   mostHighU,
   onTag,
 }: {
   readonly drawing: Drawing
   readonly writing: Writing
+  /** For the spoken label, where every figure carries its unit. */
+  readonly spoken?: Writing
   readonly widthU?: number
   readonly mostHighU?: number
   readonly onTag?: (tag: string) => void
@@ -45,14 +48,14 @@ export function DrawingSheet({
     onTag &&
     ((event: MouseEvent<SVGSVGElement>) => {
       const tag = event.target instanceof Element ? event.target.closest('[data-tag]')?.getAttribute('data-tag') : null
-      if (tag != null) onTag(tag)
+      if (typeof tag === 'string') onTag(tag)
     })
   return (
     <svg
       className="ink"
       viewBox={`0 0 ${r(paper.widthU)} ${r(paper.heightU)}`}
       role="img"
-      aria-label={writing.say(drawing.label.key, writtenArgs(drawing.label.args, writing))}
+      aria-label={spoken.say(drawing.label.key, writtenArgs(drawing.label.args, spoken))}
       {...(hear && { onClick: hear })}
     >
       {drawing.shapes.map((shape, index) =>
@@ -153,7 +156,24 @@ function Inked({
   }
 }
 
-/** Running tape marks: one line, a stroke a mark, figures turned to read from the right; of marks too close together the later ones are left out. */
+/** Least distance between two running figures, upright beside each other. */
+const RUNNING_ROOM = 15
+
+/** Marks whose figures have room: the ends always, the others where they stand clear of the one before and of the last. */
+function roomyMarks(marksM: readonly number[], paper: Paper): ReadonlySet<number> {
+  const roomy = new Set<number>()
+  const last = marksM.at(-1) ?? 0
+  let takenU = Number.NEGATIVE_INFINITY
+  for (const markM of marksM) {
+    const xU = paper.x(markM)
+    if (markM !== last && (xU - takenU < RUNNING_ROOM || paper.x(last) - xU < RUNNING_ROOM)) continue
+    roomy.add(markM)
+    takenU = xU
+  }
+  return roomy
+}
+
+/** Running tape marks: one line, a stroke a mark, figures turned to read from the right. */
 function Running({
   marksM,
   yU,
@@ -165,20 +185,19 @@ function Running({
   readonly paper: Paper
   readonly writing: Writing
 }) {
-  const first = marksM[0] ?? 0
-  const last = marksM.at(-1) ?? 0
-  let takenU = Number.NEGATIVE_INFINITY
+  const roomy = roomyMarks(marksM, paper)
   return (
     <>
-      <path className="k-edge" d={`M${r(paper.x(first) - 8)} ${r(yU)}H${r(paper.x(last) + 8)}`} />
+      <path
+        className="k-edge"
+        d={`M${r(paper.x(marksM[0] ?? 0) - 8)} ${r(yU)}H${r(paper.x(marksM.at(-1) ?? 0) + 8)}`}
+      />
       {marksM.map((markM) => {
         const xU = paper.x(markM)
-        const room = xU - takenU >= 15 && (markM === last || paper.x(last) - xU >= 15)
-        if (room) takenU = xU
         return (
           <g key={markM}>
             <path className="k-edge" d={`M${r(xU)} ${r(yU - 5)}v10`} />
-            {room && (
+            {roomy.has(markM) && (
               <text
                 className="small"
                 x={r(xU + 5)}
