@@ -3,7 +3,7 @@ import type { Drawing, Figure, Shape } from '../../core/documents/drawings/drawi
 import { Dimensions, type Dimension } from './dimension.tsx'
 import './ink.css'
 import { paperFor, SHEET_WIDTH, type Paper } from './paper.ts'
-import { Arrow, Fire, Flag, Level, Peg } from './signs.tsx'
+import { Arrow, Fire, Flag, Levels, Peg } from './signs.tsx'
 
 /** How figures and words are written for this reader; drawings know no store. */
 export interface Writing {
@@ -62,6 +62,12 @@ export function DrawingSheet({
         shape.kind === 'dimension' ? null : <Inked key={index} shape={shape} paper={paper} writing={writing} />,
       )}
       <Dimensions dimensions={dimensions} paper={paper} write={write} />
+      <Levels
+        xU={paper.widthU - 62}
+        levels={drawing.shapes.flatMap((shape) =>
+          shape.kind === 'level' ? [{ yU: paper.y(shape.yM), text: level(shape.valueM, writing) }] : [],
+        )}
+      />
       {drawing.shapes.map((shape, index) =>
         shape.kind === 'flag' ? (
           <Flag
@@ -101,8 +107,6 @@ function Inked({
       return <path className={`k-${shape.ink}`} d={`M${shape.points.map(point).join('L')}`} />
     case 'running':
       return <Running marksM={shape.marksM} yU={paper.lane(shape.side, shape.lane)} paper={paper} writing={writing} />
-    case 'level':
-      return <Level xU={paper.widthU - 62} yU={paper.y(shape.yM)} text={level(shape.valueM, writing)} />
     case 'text': {
       const classes = [shape.size, shape.order === true && 'order', shape.on === 'soot' ? 'on-soot' : 'halo']
       const xU = paper.x(shape.at[0])
@@ -150,6 +154,7 @@ function Inked({
         />
       )
     case 'flag':
+    case 'level':
       return null
     default:
       return shape satisfies never

@@ -1,16 +1,32 @@
 /** Signs that do not scale with the model: levels, flags, pegs, arrows, the fire. */
 const r = (value: number): string => String(Math.round(value * 100) / 100)
 
-export function Level({ xU, yU, text }: { readonly xU: number; readonly yU: number; readonly text: string }) {
-  return (
-    <>
-      <path className="k-solid" d={`M${r(xU)} ${r(yU)}l-5 -8h10z`} />
-      <path className="k-extension" d={`M${r(xU - 7)} ${r(yU)}h${r(58)}`} />
-      <text className="halo" x={r(xU + 8)} y={r(yU - 4)}>
+/** Least distance of two levels whose figures stand one above the other. */
+const LEVEL_ROOM = 17
+
+/** Levels from the highest down; one too close under another steps down on its line, so that every figure can be read. */
+export function Levels({
+  xU,
+  levels,
+}: {
+  readonly xU: number
+  readonly levels: readonly { readonly yU: number; readonly text: string }[]
+}) {
+  const placed: { readonly yU: number; readonly text: string; readonly shownU: number }[] = []
+  for (const level of levels.toSorted((a, b) => a.yU - b.yU)) {
+    const above = placed.at(-1)
+    placed.push({ ...level, shownU: above === undefined ? level.yU : Math.max(level.yU, above.shownU + LEVEL_ROOM) })
+  }
+  return placed.map(({ yU, shownU, text }) => (
+    <g key={text}>
+      {shownU > yU && <path className="k-extension" d={`M${r(xU - 14)} ${r(yU)}L${r(xU - 7)} ${r(shownU)}`} />}
+      <path className="k-solid" d={`M${r(xU)} ${r(shownU)}l-5 -8h10z`} />
+      <path className="k-extension" d={`M${r(xU - 7)} ${r(shownU)}h58`} />
+      <text className="halo" x={r(xU + 8)} y={r(shownU - 4)}>
         {text}
       </text>
-    </>
-  )
+    </g>
+  ))
 }
 
 export function Flag({
