@@ -36,6 +36,13 @@ export function workOut(plan: Plan): WorkedOut {
   const needs = quantities(plan, tray, geometry, layout)
   const bought = purchase(plan, needs)
   const money = costs(plan, bought.lines)
-  const findings = [...fish.findings, ...tray.findings, ...coursing.findings, ...layoutFindings(layout), ...bought.findings, ...money.findings]
+  const findings = [
+    ...fish.findings,
+    ...tray.findings,
+    ...coursing.findings,
+    ...layoutFindings(layout),
+    ...bought.findings,
+    ...money.findings,
+  ]
   return { plan, tray, fish, coursing, geometry, layout, needs, purchase: bought, costs: money, findings }
 }

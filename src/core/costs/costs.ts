@@ -34,8 +34,16 @@ export function costs(plan: Plan, lines: readonly PurchaseLine[]): Costs {
   const complete = unpriced.length === 0
   const subtotal = sumOf(complete ? 'cost.lines' : 'cost.lines-priced', 'money', priced)
   const share = typed('cost.contingency-share', '1', plan.money.contingency, 'money.contingency')
-  const contingency = derive('cost.contingency', 'money', 'round(s · k)', { s: subtotal, k: share }, (of) => wholeNear(of.s * of.k))
-  const total = derive(complete ? 'cost.total' : 'cost.priced-so-far', 'money', 's + k', { s: subtotal, k: contingency }, (of) => of.s + of.k)
+  const contingency = derive('cost.contingency', 'money', 'round(s · k)', { s: subtotal, k: share }, (of) =>
+    wholeNear(of.s * of.k),
+  )
+  const total = derive(
+    complete ? 'cost.total' : 'cost.priced-so-far',
+    'money',
+    's + k',
+    { s: subtotal, k: contingency },
+    (of) => of.s + of.k,
+  )
   const left = budgetLeft(plan, total)
   return {
     sections: sectionCosts(lines),
@@ -60,8 +68,10 @@ function findingsOf(unpriced: number, left: Derived<'money'> | null): Finding[] 
   const add = (level: Finding['level'], kind: string, args: Finding['args']) =>
     findings.push({ level, kind, args, card: 'money', remedies: [] })
   if (unpriced > 0) add('caution', 'money.unpriced', { count: unpriced })
-  if (left !== null && left.value < 0) add('problem', 'money.over-budget', { short: { value: -left.value, unit: 'money' } })
-  if (left !== null && left.value >= 0 && unpriced === 0) add('good', 'money.within-budget', { left: { value: left.value, unit: 'money' } })
+  if (left !== null && left.value < 0)
+    add('problem', 'money.over-budget', { short: { value: -left.value, unit: 'money' } })
+  if (left !== null && left.value >= 0 && unpriced === 0)
+    add('good', 'money.within-budget', { left: { value: left.value, unit: 'money' } })
   return findings
 }
 
@@ -82,7 +92,9 @@ function sellerCosts(lines: readonly PurchaseLine[]): SellerCost[] {
       seller,
       sellerName,
       lines: group,
-      cost: sumOf('cost.seller', 'money', priced, { args: { seller: sellerName === '' ? `seller.${seller}` : sellerName } }),
+      cost: sumOf('cost.seller', 'money', priced, {
+        args: { seller: sellerName === '' ? `seller.${seller}` : sellerName },
+      }),
       unpriced: group.length - priced.length,
     }
   })
@@ -114,11 +126,21 @@ function sectionCosts(lines: readonly PurchaseLine[]): Costs['sections'] {
 function sharesOf(cost: Derived<'money'>, needs: readonly Need[]): [Section, Derived<'money'>][] {
   const [only] = needs
   if (only !== undefined && needs.every((one) => one.section === only.section)) return [[only.section, cost]]
-  const all = sumOf('cost.need-all', only?.gross.unit ?? '1', needs.map((one) => one.gross))
+  const all = sumOf(
+    'cost.need-all',
+    only?.gross.unit ?? '1',
+    needs.map((one) => one.gross),
+  )
   let before: Derived<'money'> | null = null
   return needs.map((one, at) => {
-    const reached = sumOf('cost.need-reached', all.unit, needs.slice(0, at + 1).map((each) => each.gross))
-    const upTo = derive('cost.up-to', 'money', 'round(c · r / a)', { c: cost, r: reached, a: all }, (of) => wholeNear((of.c * of.r) / of.a))
+    const reached = sumOf(
+      'cost.need-reached',
+      all.unit,
+      needs.slice(0, at + 1).map((each) => each.gross),
+    )
+    const upTo = derive('cost.up-to', 'money', 'round(c · r / a)', { c: cost, r: reached, a: all }, (of) =>
+      wholeNear((of.c * of.r) / of.a),
+    )
     const share =
       before === null
         ? upTo

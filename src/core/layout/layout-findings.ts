@@ -19,7 +19,11 @@ const isHead = (kind: LayoutFinding['kind']): boolean =>
 
 /** A wall that would not stand or cannot be built is a problem; a bond that is less than the best is to be weighed. */
 const levelOf = ({ kind }: LayoutFinding): Finding['level'] =>
-  kind === 'lap-short' || kind === 'piece-short' || kind === 'joint-out-of-range' || kind === 'bond-unsuitable' || kind === 'arch-joint'
+  kind === 'lap-short' ||
+  kind === 'piece-short' ||
+  kind === 'joint-out-of-range' ||
+  kind === 'bond-unsuitable' ||
+  kind === 'arch-joint'
     ? 'caution'
     : 'problem'
 
@@ -29,7 +33,8 @@ const middleOf = (courses: Layout['courses'], index: number): number => {
 }
 
 function argsOf(one: LayoutFinding): Finding['args'] {
-  const place = 'wall' in one ? { wall: `wall.${one.wall}`, course: one.courses[0] ?? 1, courses: one.courses.length } : {}
+  const place =
+    'wall' in one ? { wall: `wall.${one.wall}`, course: one.courses[0] ?? 1, courses: one.courses.length } : {}
   switch (one.kind) {
     case 'lap-short':
       return { ...place, lap: metres(one.lapM), needed: metres(one.neededM) }
@@ -67,7 +72,11 @@ function remedyOf(remedy: LayoutRemedy): Remedy {
         set: { 'chambers.clearSideM': remedy.clearSideM },
       }
     case 'opening-width':
-      return { kind: 'layout.opening-width', args: { width: metres(remedy.widthM) }, set: { 'openings.widthM': remedy.widthM } }
+      return {
+        kind: 'layout.opening-width',
+        args: { width: metres(remedy.widthM) },
+        set: { 'openings.widthM': remedy.widthM },
+      }
     case 'bond':
       return {
         kind: 'layout.bond',

@@ -44,7 +44,10 @@ export function coursingOf(plan: Plan): Coursing {
   const tell = (level: Finding['level'], kind: string, args: Finding['args'], remedies: Finding['remedies'] = []) =>
     findings.push({ level, kind, args, card: 'walls', remedies })
   if (choice === undefined) {
-    tell('problem', 'coursing.none', { above: { value: wish.wanted.aboveM, unit: 'm' }, head: { value: wish.wanted.headM, unit: 'm' } })
+    tell('problem', 'coursing.none', {
+      above: { value: wish.wanted.aboveM, unit: 'm' },
+      head: { value: wish.wanted.headM, unit: 'm' },
+    })
     const nearest = nearestCoursing(wish)
     return { choice: nearest, choices: [nearest], findings }
   }
@@ -87,7 +90,14 @@ function nearestCoursing({ unitHeightM, bed, wanted }: CourseWish): CourseChoice
     sillCourses: below,
     headCourses: below + head,
   }
-  return { plan, gaugeM, reached: { belowM, aboveM, headM }, moved, moves: 'above', rod: gaugeRod(count * gaugeM, count) }
+  return {
+    plan,
+    gaugeM,
+    reached: { belowM, aboveM, headM },
+    moved,
+    moves: 'above',
+    rod: gaugeRod(count * gaugeM, count),
+  }
 }
 
 /** What the courses reach, for the geometry; the head counts to the underside of what lies over the opening. */

@@ -36,14 +36,36 @@ const soils = z.object({
 const mixes = z.object({
   cement: z.strictObject({ bagKg: number, looseKgM3: number, source: sourceId }),
   concrete: z.array(
-    z.strictObject({ key: z.string(), cement: number, sand: number, stone: number, dryFactor: number, source: sourceId }),
+    z.strictObject({
+      key: z.string(),
+      cement: number,
+      sand: number,
+      stone: number,
+      dryFactor: number,
+      source: sourceId,
+    }),
   ),
   mortar: z.array(
-    z.strictObject({ key: z.string(), cement: number, clay: number, sand: number, dryFactor: number, source: sourceId }),
+    z.strictObject({
+      key: z.string(),
+      cement: number,
+      clay: number,
+      sand: number,
+      dryFactor: number,
+      source: sourceId,
+    }),
   ),
   waterLitrePerBag: z.strictObject({ concrete: number, mortar: number, source: sourceId }),
-  fill: z.array(z.strictObject({ key: z.enum(['sand', 'clay']), compaction: number, densityKgM3: number, source: sourceId })),
-  waste: z.strictObject({ concrete: number, blockMortar: number, brickMortar: number, units: number, source: sourceId }),
+  fill: z.array(
+    z.strictObject({ key: z.enum(['sand', 'clay']), compaction: number, densityKgM3: number, source: sourceId }),
+  ),
+  waste: z.strictObject({
+    concrete: number,
+    blockMortar: number,
+    brickMortar: number,
+    units: number,
+    source: sourceId,
+  }),
 })
 const species = z.object({
   forms: z.array(

@@ -18,7 +18,9 @@ const named = <T extends { readonly key: string }>(list: readonly T[], key: stri
 }
 
 /** Everything of `walls` that follows from a catalogue unit: choosing another unit sets these together. */
-export const wallsFor = (unit: CatalogueUnit): Pick<Plan['walls'], 'unit' | 'joint' | 'fill' | 'samples' | 'coursing'> => ({
+export const wallsFor = (
+  unit: CatalogueUnit,
+): Pick<Plan['walls'], 'unit' | 'joint' | 'fill' | 'samples' | 'coursing'> => ({
   unit: asWallUnit(unit),
   joint: unit.joint,
   samples: [],
@@ -134,7 +136,7 @@ export function newPlan(first: FirstAnswers): Plan {
     },
     firing: {
       cookHours: 2,
-      dryHours: 5,
+      dryHours: 10,
       cookDegC: 90,
       dryDegC: 60,
       airDegC: 30,

@@ -31,12 +31,15 @@ export function parsePlan(raw: unknown): Result<Plan, PlanProblem> {
   )
 }
 
-/** What no single field can say: the joint's limits in order, the fish no drier before than after. */
+/** What no single field can say: the joint's limits in order, the fish no drier before than after, something in each mix that binds. */
 function crossChecked(plan: Plan): Result<Plan, PlanProblem> {
   const problems: PlanProblem[] = []
   const { minM, usualM, maxM } = plan.walls.joint
   if (!(minM <= usualM && usualM <= maxM)) problems.push({ kind: 'damaged', field: 'walls.joint', reason: 'order' })
   if (plan.catch.moistureFinal >= plan.catch.moistureFresh)
     problems.push({ kind: 'damaged', field: 'catch.moistureFinal', reason: 'order' })
+  const { concrete, mortar } = plan.mixes
+  if (concrete.cement === 0) problems.push({ kind: 'damaged', field: 'mixes.concrete', reason: 'no-binder' })
+  if (mortar.cement + mortar.clay === 0) problems.push({ kind: 'damaged', field: 'mixes.mortar', reason: 'no-binder' })
   return problems.length === 0 ? good(plan) : bad(...problems)
 }

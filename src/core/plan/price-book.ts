@@ -11,7 +11,10 @@ export const priceBookSchema = z.strictObject({
   version: z.literal(PRICE_BOOK_VERSION),
   name: z.string().check(z.minLength(1), z.maxLength(80)),
   example: z.boolean(),
-  currency: z.strictObject({ code: z.string().check(z.regex(/^[A-Z]{3}$/)), digits: z.int().check(z.gte(0), z.lte(3)) }),
+  currency: z.strictObject({
+    code: z.string().check(z.regex(/^[A-Z]{3}$/)),
+    digits: z.int().check(z.gte(0), z.lte(3)),
+  }),
   offers: z.record(z.string().check(z.minLength(1), z.maxLength(60)), offerSchema),
 })
 
@@ -32,6 +35,7 @@ export function withPrices(plan: Plan, book: PriceBook): Result<Plan, PriceBookP
   if (book.currency.code !== plan.currency.code || book.currency.digits !== plan.currency.digits)
     return bad({ kind: 'other-currency', theirs: book.currency.code, ours: plan.currency.code })
   const offers = { ...plan.offers }
-  for (const [id, offer] of Object.entries(book.offers)) offers[id] = { ...offer, chosen: offers[id]?.chosen ?? offer.chosen }
+  for (const [id, offer] of Object.entries(book.offers))
+    offers[id] = { ...offer, chosen: offers[id]?.chosen ?? offer.chosen }
   return good({ ...plan, offers })
 }

@@ -130,7 +130,10 @@ export const planSchema = z.strictObject({
   name: z.string().check(z.minLength(1), z.maxLength(80)),
   example: z.boolean(),
   show: z.strictObject({ length: z.enum(['mm', 'cm', 'm', 'ft-in']), mass: z.enum(['kg', 'lb']) }),
-  currency: z.strictObject({ code: z.string().check(z.regex(/^[A-Z]{3}$/)), digits: z.int().check(z.gte(0), z.lte(3)) }),
+  currency: z.strictObject({
+    code: z.string().check(z.regex(/^[A-Z]{3}$/)),
+    digits: z.int().check(z.gte(0), z.lte(3)),
+  }),
   catch: z.strictObject({
     form: z.enum(['small-whole', 'large-cut', 'catfish', 'own']),
     /** Fish as landed on a usual day, kg; of the best season and the worst where they differ. */
@@ -156,7 +159,13 @@ export const planSchema = z.strictObject({
     aboveM: within('walls.aboveM'),
     belowM: within('walls.belowM'),
     /** The coursing taken from the choices, or null for the best of them. */
-    coursing: z.nullable(z.strictObject({ below: z.int().check(z.gte(0), z.lte(40)), above: z.int().check(z.gte(1), z.lte(60)), jointM: metres(0.04) })),
+    coursing: z.nullable(
+      z.strictObject({
+        below: z.int().check(z.gte(0), z.lte(40)),
+        above: z.int().check(z.gte(1), z.lte(60)),
+        jointM: metres(0.04),
+      }),
+    ),
     fill: z.enum(['none', 'sand', 'clay']),
     cutLossM: within('walls.cutLossM'),
     liningM: within('walls.liningM'),

@@ -26,7 +26,8 @@ export function flatLines(total: ItemTotal, offers: readonly Terms[], kerfM: num
     terms,
     total.gross,
     () => lots,
-    (n, size) => derive('buy.bought-area', 'm2', 'n · s · b', { n, s: size, b: width }, (of) => of.n * of.s * of.b, { args }),
+    (n, size) =>
+      derive('buy.bought-area', 'm2', 'n · s · b', { n, s: size, b: width }, (of) => of.n * of.s * of.b, { args }),
   )
   return [run === null ? line : { ...line, run }]
 }
@@ -59,7 +60,9 @@ function lotsOf(
     const { perSheet, parts } = fitInSheet(piece.lengthM, terms.lotSize, terms.widthM, kerfM)
     const q = counted('buy.parts', '1', parts, args)
     const k = counted('buy.per-sheet', '1', perSheet, args)
-    const lots = derive('buy.sheets', 'piece', 'ceil(N · q / k)', { N, q, k }, (of) => lotsFor(of.N * of.q, of.k), { args })
+    const lots = derive('buy.sheets', 'piece', 'ceil(N · q / k)', { N, q, k }, (of) => lotsFor(of.N * of.q, of.k), {
+      args,
+    })
     return { lots: atLeast(lots, terms, args), run: null }
   }
   const fit = fitInRoll(piece.lengthM, terms.widthM)
@@ -77,7 +80,12 @@ function lotsOf(
   return { lots: atLeast(lots, terms, args), run: gross }
 }
 
-const runOf = (N: Derived<'piece'>, s: Derived<'m'>, fit: ReturnType<typeof fitInRoll>, args: Readonly<Record<string, string>>) => {
+const runOf = (
+  N: Derived<'piece'>,
+  s: Derived<'m'>,
+  fit: ReturnType<typeof fitInRoll>,
+  args: Readonly<Record<string, string>>,
+) => {
   if (fit.across > 0) {
     const k = counted('buy.across', '1', fit.across, args)
     return derive('buy.run', 'm', 'ceil(N / k) · s', { N, k, s }, (of) => rollRunM(of.N, of.s, fit), { args })

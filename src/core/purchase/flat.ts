@@ -26,7 +26,12 @@ export const rollRunM = (count: number, sideM: number, fit: FlatFit): number =>
  * Squares out of one sheet in straight rows and columns, with a saw cut between neighbours: the most that cuts from edge to edge give.
  * Where not even one comes out, `parts` says into how many equal parts each square is divided, and `perSheet` counts parts.
  */
-export function fitInSheet(sideM: number, lengthM: number, widthM: number, kerfM: number): { perSheet: number; parts: number } {
+export function fitInSheet(
+  sideM: number,
+  lengthM: number,
+  widthM: number,
+  kerfM: number,
+): { perSheet: number; parts: number } {
   const grid = (alongM: number, acrossM: number) =>
     wholeModulesIn(lengthM + kerfM, alongM + kerfM) * wholeModulesIn(widthM + kerfM, acrossM + kerfM)
   const whole = grid(sideM, sideM)

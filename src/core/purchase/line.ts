@@ -46,8 +46,18 @@ export function itemTotal(item: ItemKey, needs: readonly Need[]): ItemTotal {
   return {
     item,
     needs,
-    net: sumOf('buy.net', itemOf(item).unit, needs.map((one) => one.net), { args }),
-    gross: sumOf('buy.gross', itemOf(item).unit, needs.map((one) => one.gross), { args }),
+    net: sumOf(
+      'buy.net',
+      itemOf(item).unit,
+      needs.map((one) => one.net),
+      { args },
+    ),
+    gross: sumOf(
+      'buy.gross',
+      itemOf(item).unit,
+      needs.map((one) => one.gross),
+      { args },
+    ),
   }
 }
 
@@ -80,7 +90,14 @@ export const cutLines = (total: ItemTotal, picks: readonly Pick[]): PurchaseLine
   let rest = total.gross
   return used.map(({ terms, lots }) => {
     const line = lineFor(total, terms, rest, () => counted('buy.lots-cut', 'piece', lots, args))
-    rest = derive('buy.rest', rest.unit, 'max(0, g − b)', { g: rest, b: line.bought }, (of) => Math.max(0, of.g - of.b), { args })
+    rest = derive(
+      'buy.rest',
+      rest.unit,
+      'max(0, g − b)',
+      { g: rest, b: line.bought },
+      (of) => Math.max(0, of.g - of.b),
+      { args },
+    )
     return line
   })
 }
@@ -146,9 +163,16 @@ function carriageOf(terms: Terms, field: string, lots: Derived<'piece'>, args: A
   const trip = typed('buy.trip-price', 'money', terms.transportMinor, `${field}.transportMinor`, args)
   if (terms.tripLots === 0) return trip
   const load = typed('buy.trip-lots', 'piece', terms.tripLots, `${field}.tripLots`, args)
-  return derive('buy.carriage', 'money', 'ceil(n / q) · t', { n: lots, q: load, t: trip }, (of) => wholeUp(of.n / of.q) * of.t, {
-    args,
-  })
+  return derive(
+    'buy.carriage',
+    'money',
+    'ceil(n / q) · t',
+    { n: lots, q: load, t: trip },
+    (of) => wholeUp(of.n / of.q) * of.t,
+    {
+      args,
+    },
+  )
 }
 
 const costOf = (

@@ -32,8 +32,17 @@ export type TableProblem =
   | { readonly kind: 'quote-open'; readonly line: number }
   | { readonly kind: 'too-many-lines'; readonly most: number }
   | { readonly kind: 'cells'; readonly line: number; readonly found: number; readonly wanted: number }
-  | { readonly kind: 'unknown-item' | 'unknown-lot' | 'unknown-seller' | 'not-a-date'; readonly line: number; readonly text: string }
-  | { readonly kind: 'not-a-number' | 'out-of-range' | 'too-fine'; readonly line: number; readonly column: Column; readonly text: string }
+  | {
+      readonly kind: 'unknown-item' | 'unknown-lot' | 'unknown-seller' | 'not-a-date'
+      readonly line: number
+      readonly text: string
+    }
+  | {
+      readonly kind: 'not-a-number' | 'out-of-range' | 'too-fine'
+      readonly line: number
+      readonly column: Column
+      readonly text: string
+    }
   | { readonly kind: 'formula' | 'too-long'; readonly line: number; readonly column: Column }
   | { readonly kind: 'mixed-currency'; readonly line: number; readonly text: string; readonly wanted: string }
   | { readonly kind: 'duplicate'; readonly line: number; readonly firstLine: number }
@@ -116,7 +125,15 @@ export function readPriceTable(
       continue
     }
     const { offer } = found
-    const same = [offer.item, offer.lotSize, offer.lotName, offer.widthM, offer.seller, offer.sellerName, offer.place].join('\n')
+    const same = [
+      offer.item,
+      offer.lotSize,
+      offer.lotName,
+      offer.widthM,
+      offer.seller,
+      offer.sellerName,
+      offer.place,
+    ].join('\n')
     const firstLine = seen.get(same)
     if (firstLine !== undefined) problems.push({ kind: 'duplicate', line, firstLine })
     else {
@@ -129,9 +146,17 @@ export function readPriceTable(
 
 /** The separator whose header has the needed columns, or null where none has. */
 function separatorOf(text: string): Separator | null {
-  const first = text.replace(/^\uFEFF/, '').split(/\r?\n|\r/).find((line) => line.trim() !== '') ?? ''
-  const names = (separator: Separator) => first.split(separator).map((cell) => cell.trim().replaceAll('"', '').toLowerCase())
-  return ([',', ';', '\t'] as const).find((separator) => names(separator).filter((name) => isColumn(name)).length >= 2) ?? null
+  const first =
+    text
+      .replace(/^\uFEFF/, '')
+      .split(/\r?\n|\r/)
+      .find((line) => line.trim() !== '') ?? ''
+  const names = (separator: Separator) =>
+    first.split(separator).map((cell) => cell.trim().replaceAll('"', '').toLowerCase())
+  return (
+    ([',', ';', '\t'] as const).find((separator) => names(separator).filter((name) => isColumn(name)).length >= 2) ??
+    null
+  )
 }
 
 const isColumn = (name: string): name is Column => (PRICE_COLUMNS as readonly string[]).includes(name)

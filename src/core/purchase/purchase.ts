@@ -65,7 +65,10 @@ function amountLines(total: ItemTotal, terms: readonly Terms[]): PurchaseLine[] 
   const use = priced.length > 0 ? priced : terms.map((one) => ({ ...one, priceMinor: 0 }))
   const { lots } = cheapestMix(total.gross.value, use)
   const own: readonly Terms[] = priced.length > 0 ? priced : terms
-  return mixLines(total, own.map((one, at) => ({ terms: one, lots: lots[at] ?? 0 })))
+  return mixLines(
+    total,
+    own.map((one, at) => ({ terms: one, lots: lots[at] ?? 0 })),
+  )
 }
 
 /** Boards and bars: least cost over the lengths on offer, with the pattern of cuts. */
@@ -101,7 +104,10 @@ function lengthLines(
       : [],
   )
   return {
-    lines: cutLines(total, terms.map((one, at) => ({ terms: one, lots: lots.get(String(at)) ?? 0 }))),
+    lines: cutLines(
+      total,
+      terms.map((one, at) => ({ terms: one, lots: lots.get(String(at)) ?? 0 })),
+    ),
     plan: cut,
     findings,
   }

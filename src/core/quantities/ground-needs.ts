@@ -12,7 +12,7 @@ export function groundNeeds(plan: Plan, { footing, earthworks }: KilnGeometry): 
   const slabs = [footing.concrete, earthworks.hearthSlab, earthworks.apronSlab].filter((volume) => volume.value > 0)
   const volume = slabs.length === 1 ? footing.concrete : sumOf('ground.concrete', 'm3', slabs)
   const needs = concreteNeeds(volume, 'ground', 'footing', plan)
-  if (footing.hardcoreVolume.value > 0) needs.push(need('hardcore', 'ground', 'hardcore', footing.hardcoreVolume, HARDCORE_WASTE))
+  if (footing.hardcoreVolume.value > 0)
+    needs.push(need('hardcore', 'ground', 'hardcore', footing.hardcoreVolume, HARDCORE_WASTE))
   return needs
 }
-

@@ -19,7 +19,11 @@ export function headNeeds(plan: Plan, layout: Layout, wall: Derived<'m'>): Need[
   const steel = layout.lintels.filter((lintel) => lintel.kind === 'steel')
   const needs: Need[] = []
   if (cast.length > 0) {
-    const volume = sumOf('lintel.concrete', 'm3', alike(cast).map((group) => groupVolume(plan, group, wall)))
+    const volume = sumOf(
+      'lintel.concrete',
+      'm3',
+      alike(cast).map((group) => groupVolume(plan, group, wall)),
+    )
     needs.push(...concreteNeeds(volume, 'heads', 'lintels', plan))
     const bars = alike(cast).map((group): PieceGroup => {
       const l = lintelLength(plan, group)
@@ -34,8 +38,12 @@ export function headNeeds(plan: Plan, layout: Layout, wall: Derived<'m'>): Need[
   if (steel.length > 0) {
     const angles = alike(steel).map((group): PieceGroup => ({
       length: lintelLength(plan, group),
-      count: derive('angle.count', 'piece', 'n · ceil(t / b)', { n: group.count, t: wall, b: ANGLE_WIDTH }, (of) =>
-        of.n * wholeUp(of.t / of.b),
+      count: derive(
+        'angle.count',
+        'piece',
+        'n · ceil(t / b)',
+        { n: group.count, t: wall, b: ANGLE_WIDTH },
+        (of) => of.n * wholeUp(of.t / of.b),
       ),
       label: 'piece.angle',
     }))

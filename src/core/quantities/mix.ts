@@ -65,7 +65,13 @@ export function mortarAmounts(volume: Derived<'m3'>, mix: Plan['mixes']['mortar'
 }
 
 const cementIn = (dry: Derived<'m3'>, c: Derived<'1'>, parts: Derived<'1'>): Derived<'kg'> =>
-  derive('mix.cement', 'kg', 'D · c / P · d', { D: dry, c, P: parts, d: LOOSE_CEMENT }, (of) => ((of.D * of.c) / of.P) * of.d)
+  derive(
+    'mix.cement',
+    'kg',
+    'D · c / P · d',
+    { D: dry, c, P: parts, d: LOOSE_CEMENT },
+    (of) => ((of.D * of.c) / of.P) * of.d,
+  )
 
 const partOf = (id: string, dry: Derived<'m3'>, part: Derived<'1'>, parts: Derived<'1'>): Derived<'m3'> =>
   derive(id, 'm3', 'D · q / P', { D: dry, q: part, P: parts }, (of) => (of.D * of.q) / of.P)

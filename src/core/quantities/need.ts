@@ -28,7 +28,13 @@ export interface Need {
 }
 
 /** Gross = net and its waste; whole lots come only with buying. */
-export function need<U extends ItemUnit>(item: ItemKey, section: Section, use: string, net: Derived<U>, waste: Derived<'1'>): Need {
+export function need<U extends ItemUnit>(
+  item: ItemKey,
+  section: Section,
+  use: string,
+  net: Derived<U>,
+  waste: Derived<'1'>,
+): Need {
   const gross = derive('need.gross', net.unit, 'n · (1 + w)', { n: net, w: waste }, (of) => of.n * (1 + of.w), {
     args: { item: `item.${item}` },
   })

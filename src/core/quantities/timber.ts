@@ -23,17 +23,18 @@ export function lengthsNeed(
   waste: Derived<'1'>,
 ): Need {
   const runs = groups.map((group) =>
-    derive('need.run', 'm', 'n · l', { n: group.count, l: group.length }, (of) => of.n * of.l, { args: { piece: group.label } }),
-  )
-  const [only] = runs
-  const net = runs.length === 1 && only !== undefined ? only : sumOf('need.length', 'm', runs, { args: { item: `item.${item}` } })
-  const pieces = groups.map(
-    ({ length, count, label }): Piece => ({
-      lengthM: length.value,
-      count: wholeUp(count.value * (1 + waste.value)),
-      label,
+    derive('need.run', 'm', 'n · l', { n: group.count, l: group.length }, (of) => of.n * of.l, {
+      args: { piece: group.label },
     }),
   )
+  const [only] = runs
+  const net =
+    runs.length === 1 && only !== undefined ? only : sumOf('need.length', 'm', runs, { args: { item: `item.${item}` } })
+  const pieces = groups.map(({ length, count, label }): Piece => ({
+    lengthM: length.value,
+    count: wholeUp(count.value * (1 + waste.value)),
+    label,
+  }))
   return { ...need(item, section, use, net, waste), pieces }
 }
 

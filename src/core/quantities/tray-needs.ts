@@ -15,15 +15,20 @@ const FIXING_WASTE = cited('waste.fixings', '1', 0.1, 'common-practice')
 export function trayNeeds(plan: Plan, tray: TrayFrame): Need[] {
   const waste = timberWaste(plan.waste.timber)
   const covers = typed('cover.count', 'piece', plan.chambers.count, 'chambers.count')
-  const rails = tray.pieces.map(
-    (piece): PieceGroup => ({
-      length: piece.length,
-      count: derive('tray.pieces', 'piece', 'N · k', { N: tray.count, k: perTray(piece.kind, piece.perTray) }, (of) => of.N * of.k, {
+  const rails = tray.pieces.map((piece): PieceGroup => ({
+    length: piece.length,
+    count: derive(
+      'tray.pieces',
+      'piece',
+      'N · k',
+      { N: tray.count, k: perTray(piece.kind, piece.perTray) },
+      (of) => of.N * of.k,
+      {
         args: { piece: `piece.${piece.kind}` },
-      }),
-      label: `piece.${piece.kind}`,
-    }),
-  )
+      },
+    ),
+    label: `piece.${piece.kind}`,
+  }))
   const nails = derive('need.nails', 'kg', 'N · k', { N: tray.count, k: tray.fixings.nailMass }, (of) => of.N * of.k)
   const staples = derive(
     'need.staples',
@@ -42,7 +47,9 @@ export function trayNeeds(plan: Plan, tray: TrayFrame): Need[] {
 }
 
 const perTray = (kind: string, count: number): Derived<'1'> =>
-  kind === 'batten' ? typed('tray.battens', '1', count, 'trays.battens') : cited('tray.rails-each', '1', count, 'common-practice')
+  kind === 'batten'
+    ? typed('tray.battens', '1', count, 'trays.battens')
+    : cited('tray.rails-each', '1', count, 'common-practice')
 
 /** Mesh by area, net of what the roll's width leaves over. */
 function meshNeed(plan: Plan, tray: TrayFrame): Need {
@@ -71,8 +78,12 @@ function coverNeeds(plan: Plan, tray: TrayFrame, covers: Derived<'piece'>): Need
     }
     case 'board': {
       const width = cited('cover.board-width', 'm', 0.15, 'common-practice')
-      const boards = derive('cover.boards', 'piece', 'N · ceil(f / b)', { N: covers, f: tray.side, b: width }, (of) =>
-        of.N * wholeUp(of.f / of.b),
+      const boards = derive(
+        'cover.boards',
+        'piece',
+        'N · ceil(f / b)',
+        { N: covers, f: tray.side, b: width },
+        (of) => of.N * wholeUp(of.f / of.b),
       )
       return [
         lengthsNeed(

@@ -52,14 +52,26 @@ function faceNeeds(plan: Plan, geometry: KilnGeometry, layout: Layout): Need[] {
   const needs: Need[] = []
   if (plan.walls.liningM > 0) {
     const t = typed('lining', 'm', plan.walls.liningM, 'walls.liningM')
-    const volume = derive('lining.volume', 'm3', '(4 · n · a · h − O) · t', { n, a, h, O, t }, (of) => (4 * of.n * of.a * of.h - of.O) * of.t)
+    const volume = derive(
+      'lining.volume',
+      'm3',
+      '(4 · n · a · h − O) · t',
+      { n, a, h, O, t },
+      (of) => (4 * of.n * of.a * of.h - of.O) * of.t,
+    )
     const k = cited('fill.compaction', '1', 1.25, 'memory')
     const loose = derive('lining.loose', 'm3', 'V · k', { V: volume, k }, (of) => of.V * of.k)
     needs.push(need('clay', 'walls', 'lining', loose, typed('waste.mortar', '1', plan.waste.mortar, 'waste.mortar')))
   }
   if (plan.walls.renderM > 0) {
     const t = typed('render', 'm', plan.walls.renderM, 'walls.renderM')
-    const volume = derive('render.volume', 'm3', '(2 · (L + D) · h − O) · t', { L, D, h, O, t }, (of) => (2 * (of.L + of.D) * of.h - of.O) * of.t)
+    const volume = derive(
+      'render.volume',
+      'm3',
+      '(2 · (L + D) · h − O) · t',
+      { L, D, h, O, t },
+      (of) => (2 * (of.L + of.D) * of.h - of.O) * of.t,
+    )
     needs.push(...mortarNeeds(volume, 'walls', 'render', plan))
   }
   return needs
