@@ -104,9 +104,8 @@ describe('the app without a network', () => {
         ),
       icons.map((icon) => icon.src),
     )
-    icons.forEach((icon, index) => {
-      if (icon.sizes !== 'any') expect(sizes[index]).toBe(icon.sizes)
-    })
+    const drawn = icons.map((icon, index) => (icon.sizes === 'any' ? 'any' : sizes[index]))
+    expect(drawn).toEqual(icons.map((icon) => icon.sizes))
     expect(icons.map((icon) => icon.purpose)).toContain('maskable')
   })
 
@@ -138,7 +137,7 @@ describe('the page’s policy', () => {
     const refused = await page.evaluate(async () => {
       const directives: string[] = []
       document.addEventListener('securitypolicyviolation', (event) => directives.push(event.effectiveDirective))
-      const tries = [
+      const tries: (() => unknown)[] = [
         () => fetch('http://elsewhere.invalid/'),
         () => {
           document.body.innerHTML = '<b>markup from a string</b>'
@@ -195,6 +194,9 @@ describe('a new version of the app', () => {
 
 describe('the update itself, on a bare page', () => {
   const html = (tab: Page) => tab.locator('html')
+  const offline = (tab: Page) => () => html(tab).getAttribute('data-offline')
+  const build = (tab: Page) => () => html(tab).getAttribute('data-build')
+  const patience = { timeout: 10_000 }
 
   beforeEach(async () => {
     await arrive(inject('updateA'))
@@ -204,7 +206,7 @@ describe('the update itself, on a bare page', () => {
   afterEach(leave)
 
   it('says ready only when every file is kept', async () => {
-    await page.locator('html[data-offline="starting ready"]').waitFor({ state: 'attached' })
+    await expect.poll(offline(page), patience).toBe('starting ready')
     await page.evaluate(async () => {
       const [name = ''] = await caches.keys()
       const cache = await caches.open(name)
@@ -212,7 +214,7 @@ describe('the update itself, on a bare page', () => {
       if (first === undefined || !(await cache.delete(first))) throw new Error('nothing was kept')
     })
     await page.reload()
-    await page.locator('html[data-offline="starting failed"]').waitFor({ state: 'attached' })
+    await expect.poll(offline(page), patience).toBe('starting failed')
   })
 
   it('says failed when a file cannot be fetched on the first visit', async () => {
@@ -220,7 +222,7 @@ describe('the update itself, on a bare page', () => {
     broken.missing = '/icon.svg'
     const elsewhere = await context.newPage()
     await elsewhere.goto(await broken.open())
-    await elsewhere.locator('html[data-offline="starting failed"]').waitFor({ state: 'attached' })
+    await expect.poll(offline(elsewhere), patience).toBe('starting failed')
     await broken.close()
   })
 
@@ -230,13 +232,13 @@ describe('the update itself, on a bare page', () => {
     await tab.getByLabel('Unsaved work').check()
     server.dir = inject('updateB')
     await lookForUpdate(page)
-    await page.locator('html[data-offline$="update-waiting"]').waitFor({ state: 'attached' })
+    await expect.poll(offline(page), patience).toMatch(/update-waiting$/)
     await page.getByRole('button').click()
     await page.locator('html[data-outcome=held]').waitFor({ state: 'attached' })
     expect(await page.evaluate(async () => (await navigator.serviceWorker.ready).waiting !== null)).toBe(true)
     await tab.getByLabel('Unsaved work').uncheck()
     await page.getByRole('button').click()
-    for (const each of [page, tab]) await each.locator('html[data-build=b]').waitFor({ state: 'attached' })
+    for (const each of [page, tab]) await expect.poll(build(each), patience).toBe('b')
   })
 
   it('does not reload a tab over work that became unsaved meanwhile, and does once it is saved', async () => {
@@ -244,21 +246,21 @@ describe('the update itself, on a bare page', () => {
     await tab.goto(url)
     server.dir = inject('updateB')
     await lookForUpdate(page)
-    await page.locator('html[data-offline$="update-waiting"]').waitFor({ state: 'attached' })
+    await expect.poll(offline(page), patience).toMatch(/update-waiting$/)
     await tab.getByLabel('Unsaved work').check()
     await page.evaluate(async () => {
       ;(await navigator.serviceWorker.ready).waiting?.postMessage({ type: 'SKIP_WAITING' })
     })
-    await page.locator('html[data-build=b]').waitFor({ state: 'attached' })
+    await expect.poll(build(page), patience).toBe('b')
     await new Promise((resolve) => setTimeout(resolve, 1500)) // three times as long as a tab waits between its looks
     expect(await html(tab).getAttribute('data-build')).toBe('a')
     expect(await tab.getByLabel('Unsaved work').isChecked()).toBe(true)
     await tab.getByLabel('Unsaved work').uncheck()
-    await tab.locator('html[data-build=b]').waitFor({ state: 'attached' })
+    await expect.poll(build(tab), patience).toBe('b')
   })
 
   it('does not reload the page when the first worker takes control', async () => {
-    await page.locator('html[data-offline="starting ready"]').waitFor({ state: 'attached' })
+    await expect.poll(offline(page), patience).toBe('starting ready')
     const howOpened = () =>
       performance.getEntriesByType('navigation').map((entry) => entry.toJSON() as { type: string })
     expect(await page.evaluate(howOpened)).toMatchObject([{ type: 'navigate' }])
