@@ -21,6 +21,11 @@ function applied(plan: Plan, set: Readonly<Record<string, unknown>>): Plan {
   return copy as unknown as Plan
 }
 
+const outOfLimits = ([path, value]: [string, unknown]): boolean => {
+  const limit = Object.entries(LIMITS).find(([field]) => field === path)?.[1]
+  return limit === undefined || typeof value !== 'number' || value < limit.min || value > limit.max
+}
+
 describe('trays', () => {
   it('that raise no seating problem stand clear of the fire, of the outer edge and of each other', () => {
     fc.assert(
@@ -42,19 +47,16 @@ describe('trays', () => {
   it('seat once the remedy of a seating problem is taken, and its values are within limits', () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
-        for (const problem of trayFrame(plan).findings) {
-          for (const remedy of problem.remedies) {
-            for (const [path, value] of Object.entries(remedy.set)) {
-              const limit = Object.entries(LIMITS).find(([field]) => field === path)?.[1]
-              expect(limit, path).toBeDefined()
-              expect(Number(value)).toBeGreaterThanOrEqual(limit?.min ?? 0)
-              expect(Number(value)).toBeLessThanOrEqual(limit?.max ?? 0)
-            }
-            const again = trayFrame(applied(plan, remedy.set)).findings
-            if (SEATING.has(problem.kind)) expect(again.filter((one) => SEATING.has(one.kind))).toEqual([])
-            else expect(again.some((one) => one.kind === problem.kind && one.level === problem.level)).toBe(false)
-          }
-        }
+        const offered = trayFrame(plan).findings.flatMap((finding) =>
+          finding.remedies.map((remedy) => ({ finding, remedy, again: trayFrame(applied(plan, remedy.set)).findings })),
+        )
+        expect(offered.flatMap(({ remedy }) => Object.entries(remedy.set)).filter(outOfLimits)).toEqual([])
+        const left = offered.filter(({ finding, again }) =>
+          SEATING.has(finding.kind)
+            ? again.some((one) => SEATING.has(one.kind))
+            : again.some((one) => one.kind === finding.kind && one.level === finding.level),
+        )
+        expect(left.map(({ finding }) => finding)).toEqual([])
       }),
       { numRuns: 500 },
     )
@@ -92,9 +94,8 @@ describe('load', () => {
         const perDay = (chambers: number) =>
           fishLoad({ ...plan, chambers: { ...plan.chambers, count: chambers } }).perDay.value
         const dressed = fishLoad(plan).seasons[0]?.dressed.value ?? 0
-        if (carries) expect(perDay(count)).toBeGreaterThanOrEqual(dressed * (1 - 1e-8))
-        else expect(perDay(count)).toBeLessThan(dressed)
-        if (count > 1) expect(perDay(count - 1)).toBeLessThan(dressed * (1 + 1e-8))
+        expect(perDay(count) >= dressed * (1 - 1e-8)).toBe(carries)
+        expect(count > 1 && perDay(count - 1) > dressed * (1 + 1e-8)).toBe(false)
       }),
     )
   })
@@ -102,13 +103,13 @@ describe('load', () => {
   it('offers only ways out that carry the catch', () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
-        for (const problem of fishLoad(plan).findings) {
-          if (problem.kind !== 'catch-too-much') continue
-          for (const remedy of problem.remedies) {
-            const again = fishLoad(applied(plan, remedy.set)).findings
-            expect(again.some((one) => one.kind === 'catch-too-much')).toBe(false)
-          }
-        }
+        const offered = fishLoad(plan)
+          .findings.filter((one) => one.kind === 'catch-too-much')
+          .flatMap((one) => one.remedies)
+        const short = offered.filter((remedy) =>
+          fishLoad(applied(plan, remedy.set)).findings.some((one) => one.kind === 'catch-too-much'),
+        )
+        expect(short).toEqual([])
       }),
     )
   })

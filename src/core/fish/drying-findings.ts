@@ -1,0 +1,42 @@
+import type { Finding } from '../basics/finding.ts'
+import type { Plan } from '../plan/schema.ts'
+import { productAt } from './drying.ts'
+import { FISH_DATA } from './fish-data.ts'
+
+const finding = (
+  level: Finding['level'],
+  kind: string,
+  args: Finding['args'],
+  remedies: Finding['remedies'] = [],
+): Finding => ({
+  level,
+  kind,
+  args,
+  card: 'catch',
+  remedies,
+})
+
+/** Is there drying to do, how long does the product keep, and are the stages as hot and as long as published practice? */
+export function dryingFindings({ catch: fish, firing }: Plan): Finding[] {
+  const found: Finding[] = []
+  const kind = productAt(fish.moistureFinal)
+  if (fish.moistureFinal >= fish.moistureFresh)
+    found.push(
+      finding('problem', 'no-drying', { before: fish.moistureFresh, after: fish.moistureFinal }, [
+        { kind: 'set-final-moisture', args: { moisture: 0.1 }, set: { 'catch.moistureFinal': 0.1 } },
+      ]),
+    )
+  if (fish.moistureFinal > 0.4)
+    found.push(finding('caution', 'keeps-days-only', { days: 3, moisture: fish.moistureFinal }))
+  else if (kind.keepsDays === null) found.push(finding('caution', 'keeping-unknown', { moisture: fish.moistureFinal }))
+  else found.push(finding('good', 'keeps-months', { from: kind.keepsDays.from / 30, to: kind.keepsDays.to / 30 }))
+  const hours = firing.cookHours + firing.dryHours
+  if (hours < kind.hours.from)
+    found.push(finding('caution', 'hours-short', { hours, from: kind.hours.from, to: kind.hours.to }))
+  const { cook, dry } = FISH_DATA.stages
+  if (firing.cookDegC < cook.fromDegC || firing.cookDegC > cook.toDegC)
+    found.push(finding('caution', 'cook-temperature', { degC: firing.cookDegC, from: cook.fromDegC, to: cook.toDegC }))
+  if (firing.dryHours > 0 && (firing.dryDegC < dry.fromDegC || firing.dryDegC > dry.toDegC))
+    found.push(finding('caution', 'dry-temperature', { degC: firing.dryDegC, from: dry.fromDegC, to: dry.toDegC }))
+  return found
+}

@@ -1,0 +1,60 @@
+import type { Derived } from '../basics/derived.ts'
+import type { Finding } from '../basics/finding.ts'
+import type { TrayFrame } from '../fish/tray-frame.ts'
+import type { Plan } from '../plan/schema.ts'
+import { compareFillings, type FillingWorth } from './compare-fillings.ts'
+import { kilnDraught } from './draught.ts'
+import { wallMoments } from './firing-heat.ts'
+import { HEAT_DATA } from './heat-data.ts'
+import { dryingAir } from './humid-air.ts'
+import type { HeatMoment } from './conduct.ts'
+
+/** Everything about heat that a screen shows. It takes some hundredths of a second: work it out where it is shown, and keep it. */
+export interface KilnHeatReport {
+  readonly fillings: readonly FillingWorth[]
+  /** Faces of the wall as planned, from a cold start. */
+  readonly moments: readonly HeatMoment[]
+  readonly draught: Derived<'Pa'>
+  readonly findings: readonly Finding[]
+}
+
+export function kilnHeat(plan: Plan, frame: TrayFrame): KilnHeatReport {
+  const fillings = compareFillings(plan)
+  const current = fillings.find((one) => one.current) ?? fillings[0]
+  if (current === undefined) throw new Error('a wall has no filling to compare')
+  return {
+    fillings,
+    moments: wallMoments(plan, current.filling, HEAT_DATA.fireZone.hotterHighK),
+    draught: kilnDraught(plan, frame),
+    findings: [outsideFinding(current), ...airFindings(plan)],
+  }
+}
+
+const finding = (level: Finding['level'], kind: string, args: Finding['args'], card: Finding['card']): Finding => ({
+  level,
+  kind,
+  args,
+  card,
+  remedies: [],
+})
+
+/** The outer face against what a bare hand bears: a touch of a second, or a minute. Thresholds in the way of ISO 13732-1, from memory. */
+function outsideFinding({ cold, repeated }: FillingWorth): Finding {
+  const degC = Math.max(cold.peakOutside.value, repeated.peakOutside.value)
+  const { minuteDegC, secondDegC } = HEAT_DATA.burn
+  if (degC >= secondDegC) return finding('caution', 'outside-burns-touch', { degC, limit: secondDegC }, 'walls')
+  if (degC >= minuteDegC) return finding('caution', 'outside-burns-minute', { degC, limit: minuteDegC }, 'walls')
+  return finding('good', 'outside-bearable', { degC, limit: minuteDegC }, 'walls')
+}
+
+/** Little room for water in the air: below this, kg of water per kg of air, damp weather holds drying up. From memory. */
+const LITTLE_PICK_UP = 0.006
+
+function airFindings({ firing }: Plan): Finding[] {
+  const { mostPickUp } = dryingAir(firing.airDegC, firing.airHumidity, firing.dryDegC)
+  if (firing.dryHours === 0) return []
+  const grams = 1000 * mostPickUp
+  return mostPickUp < LITTLE_PICK_UP
+    ? [finding('caution', 'air-limits-drying', { grams, humidity: firing.airHumidity }, 'catch')]
+    : [finding('good', 'air-dries', { grams }, 'catch')]
+}
