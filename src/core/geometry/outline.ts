@@ -1,4 +1,5 @@
 import { counted, derive, typed, type Derived } from '../basics/derived.ts'
+import { wallThickness } from '../fish/wall-thickness.ts'
 import type { Plan } from '../plan/schema.ts'
 import { rect, type Rect, type Shape } from './shape.ts'
 
@@ -7,7 +8,7 @@ import { rect, type Rect, type Shape } from './shape.ts'
  * Origin at the front left outside corner, x along the front, y to the back, z up from the ground there.
  */
 export interface Outline {
-  readonly chamberCount: Derived<'1'>
+  readonly chamberCount: Derived<'piece'>
   readonly clearSide: Derived<'m'>
   readonly wall: Derived<'m'>
   readonly outsideLength: Derived<'m'>
@@ -22,14 +23,8 @@ export interface Outline {
   readonly ring: Shape
 }
 
-/** Wall thickness of a plan: one unit's width, or its length where the wall is one brick thick. */
-const wallThickness = ({ walls }: Plan): Derived<'m'> =>
-  walls.leaf === 'one-brick'
-    ? typed('wall-thickness', 'm', walls.unit.lengthM, 'walls.unit.lengthM')
-    : typed('wall-thickness', 'm', walls.unit.widthM, 'walls.unit.widthM')
-
 export function outlineOf(plan: Plan): Outline {
-  const n = typed('chamber-count', '1', plan.chambers.count, 'chambers.count')
+  const n = typed('chamber-count', 'piece', plan.chambers.count, 'chambers.count')
   const a = typed('clear-side', 'm', plan.chambers.clearSideM, 'chambers.clearSideM')
   const t = wallThickness(plan)
   const L = derive('outside-length', 'm', 'n·a + (n + 1)·t', { n, a, t }, (v) => v.n * v.a + (v.n + 1) * v.t)
