@@ -3,24 +3,41 @@ import type { KilnGeometry } from '../geometry/kiln.ts'
 import type { Layout } from '../layout/contract.ts'
 import { CATALOGUE_MIXES } from '../plan/catalogue.ts'
 import type { Plan } from '../plan/schema.ts'
+import { openBedAreaM2 } from './hollow-beds.ts'
 import { mortarNeeds } from './mix-needs.ts'
 import { need, type Need } from './need.ts'
 
 /** Units, mortar and fill of the walls, from the placed units and never from an area. */
 export function wallNeeds(plan: Plan, geometry: KilnGeometry, layout: Layout): Need[] {
   const breakage = typed('waste.units', '1', plan.waste.units, 'waste.units')
+  const open = openBeds(plan, layout)
   return [
     need('wall-unit', 'walls', 'walls', unitsBought(layout), breakage),
-    ...mortarNeeds(counted('wall.mortar', 'm3', layout.mortarM3), 'walls', 'joints', plan),
-    ...fillNeeds(plan, layout),
+    ...mortarNeeds(mortarOf(layout, open), 'walls', 'joints', plan),
+    ...fillNeeds(plan, layout, open),
     ...faceNeeds(plan, geometry, layout),
     ...dampCourseNeeds(plan, geometry),
   ]
 }
 
+/** Beds over hollow cells that line up: nothing of the joint is laid there. Null where the units are solid. */
+function openBeds(plan: Plan, layout: Layout): Derived<'m3'> | null {
+  const area = openBedAreaM2(layout, plan.walls.unit.cells)
+  if (area === 0) return null
+  const A = counted('wall.open-beds', 'm2', area)
+  const b = counted('wall.bed', 'm', layout.joints.bedM)
+  return derive('wall.open-bed-volume', 'm3', 'A · b', { A, b }, (of) => of.A * of.b)
+}
+
+/** Mortar of all joints, net, m³: wall less units, lintels and openings, less the beds over hollow cells. */
+function mortarOf(layout: Layout, open: Derived<'m3'> | null): Derived<'m3'> {
+  const full = counted('wall.joints', 'm3', layout.mortarM3)
+  return open === null ? full : derive('wall.mortar', 'm3', 'M − U', { M: full, U: open }, (of) => of.M - of.U)
+}
+
 /**
  * Units to buy before breakage: every whole one placed, course by course, and those bought to be cut, where one unit gives several pieces.
- * A unit's length of voussoirs over an arched opening is among the placed ones.
+ * Bricks of arches are counted beside the courses.
  */
 export function unitsBought({ courses, units, counts }: Layout): Derived<'piece'> {
   const byCourse = courses.map((course) => {
@@ -28,17 +45,23 @@ export function unitsBought({ courses, units, counts }: Layout): Derived<'piece'
     for (let id = course.firstUnit; id < course.endUnit; id++) if (units[id]?.cutLengthM === null) whole++
     return counted('wall.course-whole', 'piece', whole, { course: course.index })
   })
-  const w = sumOf('wall.whole', 'piece', byCourse)
+  const voussoirs = counts.whole - byCourse.reduce((sum, course) => sum + course.value, 0)
+  const w = sumOf(
+    'wall.whole',
+    'piece',
+    voussoirs > 0 ? [...byCourse, counted('wall.voussoirs', 'piece', voussoirs)] : byCourse,
+  )
   const c = counted('wall.to-cut', 'piece', counts.bought - counts.whole)
   return derive('wall.units', 'piece', 'w + c', { w, c }, (of) => of.w + of.c)
 }
 
 /** Fill of the cells that line up, with what ramming takes. */
-function fillNeeds(plan: Plan, layout: Layout): Need[] {
+function fillNeeds(plan: Plan, layout: Layout, open: Derived<'m3'> | null): Need[] {
   const kind = plan.walls.fill
   const fill = CATALOGUE_MIXES.fill.find((one) => one.key === kind)
   if (kind === 'none' || fill === undefined || layout.fillableVoidM3 <= 0) return []
-  const V = counted('fill.void', 'm3', layout.fillableVoidM3)
+  const cells = counted('fill.cells', 'm3', layout.fillableVoidM3)
+  const V = open === null ? cells : derive('fill.void', 'm3', 'H + U', { H: cells, U: open }, (of) => of.H + of.U)
   const k = cited('fill.compaction', '1', fill.compaction, fill.source)
   const loose = derive('fill.loose', 'm3', 'V · k', { V, k }, (of) => of.V * of.k)
   return [need(kind, 'fill', 'fill', loose, typed('waste.fill', '1', plan.waste.fill, 'waste.fill'))]
