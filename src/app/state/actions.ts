@@ -7,12 +7,14 @@ import { withValueAt } from '../../device/database/json.ts'
 import { newId } from '../../device/database/new-id.ts'
 import { beginSession, type PlanSession } from '../../device/database/plan-session.ts'
 import { askToPersist } from '../../device/offline/storage.ts'
-import { forget, keeper, keeperNow, listRows, sessionOf, showOpen, stopKeeper } from './keeper.ts'
+import { forget, hasNothingUnsaved, keeper, keeperNow, listRows, sessionOf, showOpen, stopKeeper } from './keeper.ts'
 import { notify } from './notices.ts'
+import { followOffline } from './offline-actions.ts'
 import { store } from './store.ts'
 
 /** Opens the phone's database and fills the list; nothing can be written before it has answered. */
 export async function startApp(): Promise<void> {
+  followOffline(isSafeToReload)
   await keeper()
   window.addEventListener('beforeunload', warnOfLoss)
   document.addEventListener('visibilitychange', wakeUp)
@@ -25,10 +27,10 @@ export async function stopApp(): Promise<void> {
   await stopKeeper()
 }
 
-/** True while nothing on the screen would be lost with the page. */
+/** True while no work would be lost with the page, on the screen or behind it. */
 export const isSafeToReload = (): boolean => {
-  const { open, storage } = store.getState()
-  return open === null || (open.saving.kind === 'saved' && storage === 'lasting')
+  const { storage, rows } = store.getState()
+  return storage === 'lasting' ? hasNothingUnsaved() : rows.length === 0
 }
 
 function warnOfLoss(event: BeforeUnloadEvent): void {

@@ -15,6 +15,8 @@ import { keeper, sessionOf } from './keeper.ts'
 import { notify } from './notices.ts'
 import { store } from './store.ts'
 
+export type { FileProblem, PlanFile }
+
 /** A plan as a file to hand on. Works for a plan that cannot be read too: then it is what is stored, untouched. */
 export async function exportPlan(planId: string): Promise<PlanFile> {
   const made = await keeper()

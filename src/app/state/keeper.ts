@@ -33,6 +33,10 @@ export function keeperNow(): Keeper {
   return started
 }
 
+/** Whether everything at work is on the shelf. */
+export const hasNothingUnsaved = (): boolean =>
+  [...(started?.sessions.values() ?? [])].every((session) => session.isIdle())
+
 async function start(): Promise<Keeper> {
   const { shelf, storage } = await openShelf(() => {
     store.setState({ storage: 'blocked' })

@@ -64,31 +64,41 @@ export interface Connection {
   readonly close: () => Promise<void>
 }
 
+const closeIt = (database: Database): void => {
+  database.close()
+}
+
 /** One connection, opened when first needed. It lets go at once when another tab wants to upgrade the database. */
 export function connect(name = DATABASE_NAME, version = DATABASE_VERSION): Connection {
   let opening: Promise<Database> | null = null
   const drop = () => {
     opening = null
   }
-  const open = (): Promise<Database> =>
-    new Promise((resolve, reject) => {
-      const opened = openDB<Stores>(name, version, {
-        upgrade: makeStores,
-        blocked: () => {
-          drop()
-          reject(new BlockedError())
-        },
-        blocking: (_current, _blocked, event) => {
-          drop()
-          ;(event.target as IDBDatabase).close()
-        },
-        terminated: drop,
-      })
-      opened.then(resolve, (error: unknown) => {
-        drop()
-        reject(error instanceof Error || error instanceof DOMException ? error : new Error(String(error)))
-      })
+  const open = async (): Promise<Database> => {
+    let giveUp: (error: BlockedError) => void = () => {}
+    const blocked = new Promise<never>((_resolve, reject) => {
+      giveUp = reject
     })
+    const opened = openDB<Stores>(name, version, {
+      upgrade: makeStores,
+      blocked: () => {
+        giveUp(new BlockedError())
+        // Opened after all, when the other tab has let go: by then someone has asked anew.
+        opened.then(closeIt, () => {})
+      },
+      blocking: (_current, _blocked, event) => {
+        drop()
+        ;(event.target as IDBDatabase).close()
+      },
+      terminated: drop,
+    })
+    try {
+      return await Promise.race([opened, blocked])
+    } catch (error) {
+      drop()
+      throw error
+    }
+  }
   const current = (): Promise<Database> => (opening ??= open())
   return {
     ask: async (work) => {
@@ -103,9 +113,7 @@ export function connect(name = DATABASE_NAME, version = DATABASE_VERSION): Conne
     close: async () => {
       const closing = opening
       drop()
-      await closing?.then((database) => {
-        database.close()
-      })
+      await closing?.then(closeIt, () => {})
     },
   }
 }

@@ -4,6 +4,7 @@ import { newPlan } from '../../core/plan/defaults.ts'
 import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
 import { PLAN_VERSION, type Plan } from '../../core/plan/schema.ts'
 import { bad, good, type Result } from '../../core/basics/result.ts'
+import { crc32 } from './crc32.ts'
 import { isRecord, isUnsafeKey, sameJson, valueAt, withValueAt } from './json.ts'
 import { PLAN_SHAPE } from './plan-shape.ts'
 
@@ -26,6 +27,8 @@ export const planMaps = (doc: Y.Doc): Y.Map<unknown>[] => [
 
 const LEAVES: ReadonlySet<string> = new Set([...PLAN_SHAPE.leaves, ...PLAN_SHAPE.records])
 
+const byName = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number => (a < b ? -1 : 1)
+
 /** What the document holds, as plain data that nobody has checked yet. */
 export function readRaw(doc: Y.Doc): Record<string, unknown> {
   const fields = fieldsOf(doc)
@@ -41,7 +44,7 @@ export function readRaw(doc: Y.Doc): Record<string, unknown> {
     if (!name.startsWith(RECORD) || path.split('.').some(isUnsafeKey) || (isOurs && !LEAVES.has(path))) continue
     const entries = [...recordOf(doc, path).entries()]
       .filter(([id]) => !isUnsafeKey(id))
-      .sort(([a], [b]) => (a < b ? -1 : 1))
+      .sort(byName)
       .map(([id, entry]) => [id, entry instanceof Y.Map ? (entry.toJSON() as unknown) : entry])
     raw = withValueAt(raw, path, Object.fromEntries(entries))
   }
@@ -106,7 +109,7 @@ function entryChanges(path: string, kept: Y.Map<unknown>, wanted: unknown): Chan
   const changes: Change[] = [...kept.keys()]
     .filter((entry) => !Object.hasOwn(entries, entry))
     .map((entry) => ({ path, entry, value: undefined }))
-  for (const [entry, value] of Object.entries(entries)) {
+  for (const [entry, value] of Object.entries(entries).sort(byName)) {
     const now = kept.get(entry)
     if (!(now instanceof Y.Map) || !isRecord(value)) {
       if (!sameJson(now, value)) changes.push({ path, entry, value })
@@ -135,15 +138,22 @@ export function write(doc: Y.Doc, changes: readonly Change[], origin: string): v
       const record = recordOf(doc, path)
       const now = record.get(entry)
       if (field !== undefined && now instanceof Y.Map) put(now, field, value)
-      else put(record, entry, isRecord(value) ? new Y.Map(Object.entries(value)) : value)
+      else put(record, entry, isRecord(value) ? new Y.Map(Object.entries(value).sort(byName)) : value)
     }
   }, origin)
 }
 
-/** A new document that says this plan. */
+/**
+ * A new document that says this plan. Two phones that make it from the same plan (an example, a plain file) make the very same document, byte for byte,
+ * because its first author is a number taken from what is written: so what they change afterwards can be merged without the first values in the way.
+ */
 export function documentOf(plan: Plan): Y.Doc {
   const doc = new Y.Doc()
-  write(doc, changesTo(doc, plan), 'new')
+  const own = doc.clientID
+  const changes = changesTo(doc, plan)
+  doc.clientID = crc32(new TextEncoder().encode(JSON.stringify(changes)))
+  write(doc, changes, 'new')
+  doc.clientID = own
   return doc
 }
 

@@ -164,12 +164,13 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
     merge: async (bytes) => {
       const outside = documentFromOutside(bytes)
       if (!outside.ok) return bad({ kind: 'damaged', field: 'document', reason: 'unreadable' })
+      const theirId = readRaw(outside.value)['id']
+      if (theirId !== undefined && theirId !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
       // Tried on a copy first: a document that would leave no sound plan changes nothing.
       Y.applyUpdate(outside.value, document())
       const merged = readPlan(outside.value)
       outside.value.destroy()
       if (!merged.ok) return merged
-      if (merged.value.id !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
       await shelf.keepCopy({ planId, atMs: Date.now(), why: 'before-merge', bytes: document() })
       takeIn(bytes, 'merged')
       return good(plan)

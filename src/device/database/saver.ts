@@ -41,6 +41,7 @@ export function startSaver({ savedAtMs, isLasting, save, onAttempt, onChange }: 
   let saving: Saving = isLasting ? { kind: 'saved', atMs: savedAtMs } : { kind: 'memory-only' }
   let running: Promise<SaveOutcome> | null = null
   let retryMs = FIRST_RETRY_MS
+  let hasEnded = false
   let timer: ReturnType<typeof setTimeout> | undefined
 
   const say = (next: Saving) => {
@@ -54,6 +55,7 @@ export function startSaver({ savedAtMs, isLasting, save, onAttempt, onChange }: 
       waiting = []
       const update = mergeUpdates(batch)
       const outcome = await save(update)
+      if (hasEnded) return outcome
       if (outcome !== 'saved') {
         waiting.unshift(update)
         running = null
@@ -87,6 +89,7 @@ export function startSaver({ savedAtMs, isLasting, save, onAttempt, onChange }: 
       return running ?? 'saved'
     },
     end: () => {
+      hasEnded = true
       clearTimeout(timer)
     },
   }

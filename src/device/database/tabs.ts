@@ -26,15 +26,17 @@ function messageFrom(data: unknown): TabMessage | null {
 export function joinTabs(hear: (message: TabMessage) => void, name = 'kilnwright'): Tabs {
   if (typeof BroadcastChannel === 'undefined') return { tell: () => {}, close: () => {} }
   const channel = new BroadcastChannel(name)
+  let isOpen = true
   channel.addEventListener('message', (event: MessageEvent<unknown>) => {
     const message = messageFrom(event.data)
     if (message !== null) hear(message)
   })
   return {
     tell: (message) => {
-      channel.postMessage(message)
+      if (isOpen) channel.postMessage(message)
     },
     close: () => {
+      isOpen = false
       channel.close()
     },
   }

@@ -23,16 +23,3 @@ export const toBase64Url = (bytes: Uint8Array): string =>
 
 export const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> | null =>
   /^[\w-]*$/.test(text) ? fromBase64(text.replaceAll('-', '+').replaceAll('_', '/')) : null
-
-const CRC_TABLE = Uint32Array.from({ length: 256 }, (_, byte) => {
-  let rest = byte
-  for (let bit = 0; bit < 8; bit++) rest = rest & 1 ? 0xedb88320 ^ (rest >>> 1) : rest >>> 1
-  return rest
-})
-
-/** CRC-32 (ISO 3309): tells whether bytes came through whole. */
-export function crc32(bytes: Uint8Array): number {
-  let rest = 0xffffffff
-  for (const byte of bytes) rest = (CRC_TABLE[(rest ^ byte) & 0xff] ?? 0) ^ (rest >>> 8)
-  return ~rest >>> 0
-}

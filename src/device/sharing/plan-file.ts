@@ -1,9 +1,10 @@
 import { bad, good, type Result } from '../../core/basics/result.ts'
 import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
 import { PLAN_FORMAT, type Plan } from '../../core/plan/schema.ts'
+import { crc32 } from '../database/crc32.ts'
 import { isRecord, sameJson } from '../database/json.ts'
 import { documentFromOutside, readPlan } from '../database/plan-document.ts'
-import { crc32, fromBase64, toBase64 } from './bytes-text.ts'
+import { fromBase64, toBase64 } from './bytes-text.ts'
 import { readJson } from './safe-json.ts'
 
 const FILE_FORMAT = 'kilnwright-file'

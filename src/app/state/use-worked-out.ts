@@ -1,0 +1,20 @@
+import type { Plan } from '../../core/plan/schema.ts'
+import { workOut, type WorkedOut } from '../../core/work-out.ts'
+import { useApp } from './use-app.ts'
+
+const remembered = new WeakMap<Plan, WorkedOut>()
+
+/** Everything that follows from a plan, worked out once for as long as the plan is in use. */
+export function workedOut(plan: Plan): WorkedOut {
+  const known = remembered.get(plan)
+  if (known !== undefined) return known
+  const worked = workOut(plan)
+  remembered.set(plan, worked)
+  return worked
+}
+
+/** Everything that follows from the open plan; null while none is open. */
+export function useWorkedOut(): WorkedOut | null {
+  const plan = useApp((state) => state.open?.plan ?? null)
+  return plan === null ? null : workedOut(plan)
+}
