@@ -1,0 +1,161 @@
+import type { LayoutChoices } from './contract.ts'
+import type { Effort, LaidWall, Look, Owns, Workshop } from './schemes.ts'
+import { backWall, crossWall, frontWall, looking, lookingAt } from './schemes.ts'
+import { bearingsToTry, type Bearing } from './heads.ts'
+import { pairCuts } from './pairing.ts'
+
+/** All walls of one plan, laid. */
+export interface WholeLaid {
+  readonly owns: Owns
+  readonly bearing: Bearing
+  readonly front: LaidWall
+  readonly back: LaidWall
+  readonly left: LaidWall
+  readonly right: LaidWall
+  readonly divider: LaidWall | null
+}
+
+export interface WholeScore {
+  readonly breaches: number
+  readonly bought: number
+  readonly cuts: number
+  readonly cutLengths: number
+  readonly smallestLap: number
+}
+
+const addTo = (into: Map<number, number>, from: ReadonlyMap<number, number>, times: number): void => {
+  for (const [length, count] of from) into.set(length, (into.get(length) ?? 0) + count * times)
+}
+
+/** Each wall with the number of times it is built. */
+export function wallsOf(whole: WholeLaid, chambers: number): readonly (readonly [LaidWall, number])[] {
+  const dividers: readonly (readonly [LaidWall, number])[] =
+    whole.divider === null ? [] : [[whole.divider, chambers - 1] as const]
+  return [[whole.front, 1], [whole.back, 1], [whole.left, 1], [whole.right, 1], ...dividers]
+}
+
+/** The whole plan's counts, cuts paired across all walls. */
+export function wholeScore(shop: Workshop, whole: WholeLaid): WholeScore {
+  const across = new Map<number, number>()
+  const along = new Map<number, number>()
+  let breaches = 0
+  let bought = 0
+  let cuts = 0
+  let smallestLap = Infinity
+  for (const [{ score }, times] of wallsOf(whole, shop.frame.chambers)) {
+    breaches += score.breaches * times
+    bought += score.whole * times
+    cuts += score.cuts * times
+    smallestLap = Math.min(smallestLap, score.smallestLap)
+    addTo(across, score.across, times)
+    addTo(along, score.along, times)
+  }
+  bought +=
+    pairCuts(across, shop.frame.unitLength, shop.loss).units + pairCuts(along, shop.frame.unitWidth, shop.loss).units
+  return { breaches, bought, cuts, cutLengths: across.size + along.size, smallestLap }
+}
+
+/** Smaller is better, in the order the layout is judged. */
+export const wholeOrder = (a: WholeScore, b: WholeScore): number =>
+  a.breaches - b.breaches ||
+  a.bought - b.bought ||
+  a.cuts - b.cuts ||
+  a.cutLengths - b.cutLengths ||
+  b.smallestLap - a.smallestLap
+
+/** Junction schemes: which parity of courses the front and back walls run through, at corners and at dividing walls. */
+export function junctionSchemes(shop: Workshop): Owns[] {
+  if (shop.frame.bond === 'english')
+    return [
+      [0, 0, 0, 0, 0, 0],
+      [1, 1, 1, 1, 1, 1],
+    ]
+  const schemes: Owns[] = []
+  const single = shop.frame.chambers === 1
+  for (let bits = 0; bits < 64; bits++) {
+    const owns = [0, 1, 2, 3, 4, 5].map((bit) => ((bits >> bit) & 1) as 0 | 1)
+    const [frontLeft = 0, frontMiddle = 0, frontRight = 0, backLeft = 0, backMiddle = 0, backRight = 0] = owns
+    if (single && (frontMiddle === 1 || backMiddle === 1)) continue
+    // The mirror image of another scheme needs the same units.
+    if (frontLeft > frontRight || (frontLeft === frontRight && backLeft > backRight)) continue
+    schemes.push(owns)
+  }
+  return schemes
+}
+
+/** How each wall is to be looked at. */
+export type Looks = Readonly<Record<keyof LayoutChoices['cutPlaces'], Look>>
+
+export const sameLook = (look: Look): Looks => ({ front: look, back: look, left: look, right: look, divider: look })
+
+export const chosenLooks = ({ cutPlaces, starts }: LayoutChoices): Looks => ({
+  front: lookingAt(cutPlaces.front, 0),
+  back: lookingAt(cutPlaces.back, starts.back),
+  left: lookingAt(cutPlaces.left, starts.left),
+  right: lookingAt(cutPlaces.right, starts.right),
+  divider: lookingAt(cutPlaces.divider, starts.divider),
+})
+
+export function layWhole(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): WholeLaid {
+  const { chambers } = shop.frame
+  return {
+    owns,
+    bearing,
+    front: frontWall(shop, owns, bearing, looks.front),
+    back: backWall(shop, owns, looks.back),
+    left: crossWall(shop, 0, owns, bearing, looks.left),
+    right: crossWall(shop, chambers, owns, bearing, looks.right),
+    divider: chambers > 1 ? crossWall(shop, 1, owns, bearing, looks.divider) : null,
+  }
+}
+
+/** Sum of what single walls can tell: to see which schemes are worth pairing cuts for. */
+const rough = (whole: WholeLaid, chambers: number): number => {
+  let total = 0
+  for (const [{ score }, times] of wallsOf(whole, chambers))
+    total += times * (score.breaches * 1e6 + score.units * 10 + score.cuts * 0.01)
+  return total
+}
+
+export interface Chosen {
+  readonly whole: WholeLaid
+  readonly score: WholeScore
+}
+
+const LOOKED_AT_AGAIN = 4
+const better = (a: Chosen, b: Chosen | undefined): Chosen =>
+  b === undefined || wholeOrder(a.score, b.score) < 0 ? a : b
+
+/** Ranks every junction scheme at a glance, looks at the best again and pairs their cuts. */
+function bestScheme(shop: Workshop, bearing: Bearing, effort: Effort): Chosen {
+  const { chambers } = shop.frame
+  const glance = sameLook(looking('glance'))
+  const looks = sameLook(looking(effort))
+  const ranked = junctionSchemes(shop)
+    .map((owns) => ({ owns, rough: rough(layWhole(shop, owns, bearing, glance), chambers) }))
+    .sort((a, b) => a.rough - b.rough)
+    .slice(0, effort === 'deep' ? undefined : LOOKED_AT_AGAIN)
+  let best: Chosen | undefined
+  for (const { owns } of ranked) {
+    const whole = layWhole(shop, owns, bearing, looks)
+    best = better({ whole, score: wholeScore(shop, whole) }, best)
+  }
+  if (best === undefined) throw new Error('no junction scheme')
+  return best
+}
+
+/** The quick search: every junction scheme at the bearing asked; longer bearings where that leaves a breach in the front. */
+export function chooseWhole(shop: Workshop): Chosen {
+  const { outers, inners } = bearingsToTry(shop.frame, shop.head, shop.rules.along.jointUsual)
+  const asked = { outer: outers[0] ?? 0, inner: inners[0] ?? 0 }
+  let best = bestScheme(shop, asked, 'quick')
+  const looks = sameLook(looking('quick'))
+  const tryBearing = (bearing: Bearing): void => {
+    if (best.whole.front.score.breaches === 0) return
+    const whole = layWhole(shop, best.whole.owns, bearing, looks)
+    best = better({ whole, score: wholeScore(shop, whole) }, best)
+  }
+  for (const outer of outers.slice(1)) tryBearing({ outer, inner: best.whole.bearing.inner })
+  for (const inner of inners.slice(1)) tryBearing({ outer: best.whole.bearing.outer, inner })
+  return best
+}

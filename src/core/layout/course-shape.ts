@@ -1,0 +1,83 @@
+/** Across the wall: its full thickness, or the outer or inner row of a course of stretchers in a one-brick wall. */
+export type Lane = 'full' | 'outer' | 'inner'
+
+/** Something that interrupts a row. A jamb leaves a free edge; a crossing wall or a lintel is met with a joint. */
+export interface Obstacle {
+  readonly from: number
+  readonly to: number
+  readonly edge: 'joint' | 'free'
+}
+
+export interface Run {
+  readonly from: number
+  readonly to: number
+  readonly startJoint: boolean
+  readonly endJoint: boolean
+}
+
+export interface Track {
+  readonly lane: Lane
+  /** Units lie along the wall or across it. */
+  readonly lie: 'along' | 'across'
+  readonly runs: readonly Run[]
+}
+
+/** A perpend: where it lies along the wall, in which lane, how wide. */
+export interface Perpend {
+  readonly at: number
+  readonly width: number
+  readonly lane: Lane
+}
+
+/** What has to be filled in one course of one wall. Shapes are shared: equal courses are the same object. */
+export interface CourseShape {
+  readonly tracks: readonly Track[]
+  /** Perpends known before any piece is laid: run ends at the usual joint, joints inside a wall that comes through. */
+  readonly known: readonly Perpend[]
+  /** The part of `known` that belongs to no run. */
+  readonly extra: readonly Perpend[]
+  /** Places no perpend should come near, such as the gap a bridging unit closes. */
+  readonly keepClear: readonly number[]
+}
+
+export const lanesMeet = (a: Lane, b: Lane): boolean => a === b || a === 'full' || b === 'full'
+
+/** What obstacles leave of a wall from `low` to `high`. Obstacles may overlap; a joint goes before a free edge. */
+export function runsBetween(low: number, high: number, obstacles: readonly Obstacle[]): Run[] {
+  const sorted = [...obstacles].sort((a, b) => a.from - b.from || b.to - a.to)
+  const runs: Run[] = []
+  let from = low
+  let startJoint = false
+  for (const obstacle of sorted) {
+    if (obstacle.to <= from && obstacle.from < from) continue
+    if (obstacle.from > from)
+      runs.push({
+        from,
+        to: Math.min(obstacle.from, high),
+        startJoint,
+        endJoint: obstacle.from < high && obstacle.edge === 'joint',
+      })
+    if (obstacle.to >= from) {
+      from = obstacle.to
+      startJoint = obstacle.edge === 'joint'
+    }
+  }
+  if (from < high) runs.push({ from, to: high, startJoint, endJoint: false })
+  return runs
+}
+
+export function courseShape(
+  tracks: readonly Track[],
+  extra: readonly Perpend[],
+  keepClear: readonly number[],
+  usualJoint: number,
+): CourseShape {
+  const known: Perpend[] = [...extra]
+  for (const { lane, runs } of tracks) {
+    for (const run of runs) {
+      if (run.startJoint) known.push({ at: run.from + usualJoint / 2, width: usualJoint, lane })
+      if (run.endJoint) known.push({ at: run.to - usualJoint / 2, width: usualJoint, lane })
+    }
+  }
+  return { tracks, known: known.sort((a, b) => a.at - b.at), extra, keepClear }
+}

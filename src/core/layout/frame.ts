@@ -1,0 +1,132 @@
+import type { CourseShape, Obstacle, Perpend, Track } from './course-shape.ts'
+import { courseShape, runsBetween } from './course-shape.ts'
+import type { LayoutChoices, LayoutRequest } from './contract.ts'
+import { toMicro } from './micrometres.ts'
+
+/** The plan in micrometres: what every shape of every course is made from. */
+export interface Frame {
+  readonly chambers: number
+  readonly clear: number
+  readonly thickness: number
+  readonly length: number
+  readonly depth: number
+  readonly unitLength: number
+  readonly unitWidth: number
+  readonly bond: LayoutRequest['bond']
+  readonly jointUsual: number
+  readonly opening: number
+}
+
+export function frameOf(request: LayoutRequest, bond: LayoutRequest['bond']): Frame {
+  const unitLength = toMicro(request.unit.lengthM)
+  const unitWidth = toMicro(request.unit.widthM)
+  const thickness = bond === 'stretcher' ? unitWidth : unitLength
+  const clear = toMicro(request.clearSideM)
+  return {
+    chambers: request.chambers,
+    clear,
+    thickness,
+    length: request.chambers * (clear + thickness) + thickness,
+    depth: clear + 2 * thickness,
+    unitLength,
+    unitWidth,
+    bond,
+    jointUsual: toMicro(request.perpend.usualM),
+    opening: toMicro(request.opening.widthM),
+  }
+}
+
+/** Left edge of the junction with cross wall k: 0 is the left wall, `chambers` the right wall. */
+export const junctionAt = (frame: Frame, k: number): number => k * (frame.clear + frame.thickness)
+
+/** Left jamb of chamber k (from 0). */
+export const jambAt = (frame: Frame, k: number): number =>
+  junctionAt(frame, k) + frame.thickness + (frame.clear - frame.opening) / 2
+
+/** Index into `owns` of a junction. */
+export const junctionKind = (end: 'front' | 'back', k: number, chambers: number): number =>
+  (end === 'front' ? 0 : 3) + (k === 0 ? 0 : k === chambers ? 2 : 1)
+
+type Owns = LayoutChoices['owns']
+
+/**
+ * One course of the front or back wall. At a junction the wall runs through in courses of the parity in `owns`; in the
+ * others the cross wall comes through. English bond: those are the stretcher courses, and corners interlock by half bricks.
+ */
+export function longShape(
+  frame: Frame,
+  end: 'front' | 'back',
+  parity: 0 | 1,
+  owns: Owns,
+  forced: (k: number) => boolean,
+  inWay: readonly Obstacle[],
+  keepClear: readonly number[],
+): CourseShape {
+  const { chambers, thickness, unitWidth, length } = frame
+  const through = (k: number): boolean => forced(k) || owns[junctionKind(end, k, chambers)] === parity
+  const extra: Perpend[] = []
+  if (frame.bond === 'english' && owns[end === 'front' ? 0 : 3] === parity) {
+    const inner: Obstacle[] = []
+    if (!forced(0)) inner.push({ from: 0, to: thickness, edge: 'joint' })
+    if (!forced(chambers)) inner.push({ from: length - thickness, to: length, edge: 'joint' })
+    const tracks: Track[] = [
+      { lane: 'outer', lie: 'along', runs: runsBetween(0, length, inWay) },
+      { lane: 'inner', lie: 'along', runs: runsBetween(0, length, [...inner, ...inWay]) },
+    ]
+    return courseShape(tracks, extra, keepClear, frame.jointUsual)
+  }
+  const obstacles: Obstacle[] = [...inWay]
+  for (let k = 0; k <= chambers; k++) {
+    if (through(k)) continue
+    const from = junctionAt(frame, k)
+    const corner = frame.bond === 'english' && (k === 0 || k === chambers)
+    const width = corner ? unitWidth : thickness
+    const start = corner && k === chambers ? length - unitWidth : from
+    obstacles.push({ from: start, to: start + width, edge: 'joint' })
+    if (frame.bond === 'english' && !corner)
+      extra.push({ at: from + thickness / 2, width: thickness - 2 * unitWidth, lane: 'full' })
+  }
+  const lie = frame.bond === 'stretcher' ? 'along' : 'across'
+  return courseShape(
+    [{ lane: 'full', lie, runs: runsBetween(0, length, obstacles) }],
+    extra,
+    keepClear,
+    frame.jointUsual,
+  )
+}
+
+/** One course of cross wall k, from front to back. */
+export function crossShape(frame: Frame, k: number, parity: 0 | 1, owns: Owns, frontForced: boolean): CourseShape {
+  const { chambers, thickness, unitWidth, depth } = frame
+  const frontThrough = frontForced || owns[junctionKind('front', k, chambers)] === parity
+  const backThrough = owns[junctionKind('back', k, chambers)] === parity
+  const front: Obstacle = { from: 0, to: thickness, edge: 'joint' }
+  const back: Obstacle = { from: depth - thickness, to: depth, edge: 'joint' }
+  if (frame.bond !== 'english') {
+    const obstacles = [...(frontThrough ? [front] : []), ...(backThrough ? [back] : [])]
+    const lie = frame.bond === 'stretcher' ? 'along' : 'across'
+    return courseShape([{ lane: 'full', lie, runs: runsBetween(0, depth, obstacles) }], [], [], frame.jointUsual)
+  }
+  const corner = k === 0 || k === chambers
+  if (owns[junctionKind('back', k, chambers)] === parity) {
+    // The long walls lie in stretchers: this wall lies in headers, inside their outer row at corners, behind them at a T.
+    const reach = corner ? unitWidth : thickness
+    const obstacles: Obstacle[] = [
+      { from: 0, to: frontForced ? thickness : reach, edge: 'joint' },
+      { from: depth - reach, to: depth, edge: 'joint' },
+    ]
+    return courseShape(
+      [{ lane: 'full', lie: 'across', runs: runsBetween(0, depth, obstacles) }],
+      [],
+      [],
+      frame.jointUsual,
+    )
+  }
+  const atFront = frontThrough ? [front] : []
+  const inner = corner ? [...(frontThrough ? [] : [front]), back] : []
+  const tracks: Track[] = [
+    { lane: 'outer', lie: 'along', runs: runsBetween(0, depth, atFront) },
+    { lane: 'inner', lie: 'along', runs: runsBetween(0, depth, [...atFront, ...inner]) },
+  ]
+  return courseShape(tracks, [], [], frame.jointUsual)
+}

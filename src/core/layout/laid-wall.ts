@@ -1,0 +1,147 @@
+import type { CutPlace } from './contract.ts'
+import type { CourseShape, Lane, Perpend } from './course-shape.ts'
+import { lanesMeet } from './course-shape.ts'
+import { SLACK_UM } from './micrometres.ts'
+import { fillRun, shortLapWeight, type Fill, type PieceRule } from './run-filling.ts'
+
+/** One course of one wall with its pieces. Courses laid alike are the same object. */
+export interface LaidShape {
+  readonly shape: CourseShape
+  /** For each track, for each run. */
+  readonly fills: readonly (readonly Fill[])[]
+  readonly perpends: readonly Perpend[]
+  /** Pieces too short and joints out of range. */
+  readonly ownBreaches: number
+  readonly cuts: number
+}
+
+export interface WallRules {
+  readonly along: PieceRule
+  readonly across: PieceRule
+}
+
+export type Fillers = (
+  lie: 'along' | 'across',
+  run: number,
+  startJoint: boolean,
+  endJoint: boolean,
+  avoid: readonly number[],
+  place: CutPlace,
+) => Fill
+
+/** `fillRun` that remembers: chambers repeat, and so do their runs. */
+export function fillersFor(rules: WallRules): Fillers {
+  const known = new Map<string, Fill>()
+  return (lie, run, startJoint, endJoint, avoid, place) => {
+    const key = `${lie === 'along' ? 'a' : 'x'}${startJoint ? 1 : 0}${endJoint ? 1 : 0}${place}${run}:${avoid.join()}`
+    const before = known.get(key)
+    if (before !== undefined) return before
+    const fill = fillRun(rules[lie], run, startJoint, endJoint, avoid, place)
+    known.set(key, fill)
+    return fill
+  }
+}
+
+const near = (
+  perpends: readonly Perpend[],
+  lane: Lane,
+  low: number,
+  high: number,
+  into: number[],
+  base: number,
+): void => {
+  for (const perpend of perpends) {
+    if (perpend.at > high) break
+    if (perpend.at >= low && lanesMeet(perpend.lane, lane)) into.push(perpend.at - base)
+  }
+}
+
+/** Lays one course so that its perpends keep clear of those of its neighbours, laid or foreseen. */
+export function layShape(
+  shape: CourseShape,
+  neighbours: readonly (readonly Perpend[])[],
+  rules: WallRules,
+  fill: Fillers,
+  place: CutPlace,
+): LaidShape {
+  const perpends: Perpend[] = [...shape.extra]
+  const fills: Fill[][] = []
+  let ownBreaches = 0
+  let cuts = 0
+  for (const { lane, lie, runs } of shape.tracks) {
+    const rule = rules[lie]
+    const row: Fill[] = []
+    for (const { from, to, startJoint, endJoint } of runs) {
+      const avoid: number[] = []
+      for (const perpendsBeside of neighbours) near(perpendsBeside, lane, from - rule.aim, to + rule.aim, avoid, from)
+      for (const at of shape.keepClear) if (at > from - rule.aim && at < to + rule.aim) avoid.push(at - from)
+      if (avoid.length > 1) avoid.sort((a, b) => a - b)
+      const done = fill(lie, to - from, startJoint, endJoint, avoid, place)
+      row.push(done)
+      cuts += done.cuts
+      for (const [index, at] of done.jointAt.entries()) {
+        const width = done.jointWidth[index] ?? 0
+        perpends.push({ at: from + at, width, lane })
+        if (width < rule.jointMin - SLACK_UM || width > rule.jointMax + SLACK_UM) ownBreaches++
+      }
+      for (const length of done.lengths) if (length < rule.shortest) ownBreaches++
+    }
+    fills.push(row)
+  }
+  return { shape, fills, perpends: perpends.sort((a, b) => a.at - b.at), ownBreaches, cuts }
+}
+
+/** How the laps between two courses stand: the weight of the short ones, and the smallest. */
+export function lapsBetween(
+  a: LaidShape,
+  b: LaidShape,
+  lap: number,
+): { readonly short: number; readonly smallest: number } {
+  let short = 0
+  let smallest = Infinity
+  let first = 0
+  for (const perpend of a.perpends) {
+    while (first < b.perpends.length && (b.perpends[first]?.at ?? 0) < perpend.at - 2 * lap) first++
+    for (let i = first; i < b.perpends.length; i++) {
+      const other = b.perpends[i]
+      if (other === undefined || other.at > perpend.at + 2 * lap) break
+      if (!lanesMeet(perpend.lane, other.lane)) continue
+      const distance = Math.abs(other.at - perpend.at)
+      if (distance < smallest) smallest = distance
+      if (distance < lap - SLACK_UM) short += shortLapWeight(distance, lap)
+    }
+  }
+  return { short, smallest }
+}
+
+/**
+ * Lays a wall from one course outwards. Each course is laid against the one already there, with an eye on the perpends the
+ * next cannot avoid; a course that meets the same neighbours as the one two courses back is laid like it.
+ */
+export function layWall(
+  shapes: readonly CourseShape[],
+  start: number,
+  place: CutPlace,
+  rules: WallRules,
+  fill: Fillers,
+): readonly LaidShape[] {
+  const laid: LaidShape[] = []
+  const first = shapes[start]
+  if (first === undefined) return []
+  const foreseen = [shapes[start - 1]?.known ?? [], shapes[start + 1]?.known ?? []]
+  laid[start] = layShape(first, foreseen, rules, fill, place)
+  for (const way of [1, -1]) {
+    for (let course = start + way; course >= 0 && course < shapes.length; course += way) {
+      const shape = shapes[course]
+      const beside = laid[course - way]
+      if (shape === undefined || beside === undefined) continue
+      const next = shapes[course + way]
+      const twin = laid[course - 2 * way]
+      laid[course] =
+        twin?.shape === shape && (next === undefined || next === beside.shape)
+          ? twin
+          : layShape(shape, [beside.perpends, next?.known ?? []], rules, fill, 'any')
+    }
+  }
+  return laid
+}
