@@ -2,7 +2,7 @@ import { useMemo, type MouseEvent } from 'react'
 import type { Drawing, Figure, Shape } from '../../core/documents/drawings/drawing.ts'
 import { Dimensions, type Dimension } from './dimension.tsx'
 import './ink.css'
-import { paperFor, SHEET_WIDTH, type Paper } from './paper.ts'
+import { figureWidth, paperFor, SHEET_WIDTH, type Paper } from './paper.ts'
 import { Arrow, Fire, Flag, Levels, Peg } from './signs.tsx'
 
 /** How figures and words are written for this reader; drawings know no store. */
@@ -11,6 +11,9 @@ export interface Writing {
   readonly figure: (lengthM: number) => string
   readonly say: (key: string, args?: Readonly<Record<string, string | number>>) => string
 }
+
+/** Heights of the sizes of text, as `ink.css` has them. */
+const TEXT_HEIGHT = { body: 15, small: 14, tiny: 12.5, big: 18 }
 
 const r = (value: number): string => String(Math.round(value * 100) / 100)
 
@@ -109,6 +112,12 @@ function Inked({
       return <Running marksM={shape.marksM} yU={paper.lane(shape.side, shape.lane)} paper={paper} writing={writing} />
     case 'text': {
       const classes = [shape.size, shape.order === true && 'order', shape.on === 'soot' ? 'on-soot' : 'halo']
+      const text = written(shape.text, writing)
+      if (
+        shape.roomM !== undefined &&
+        figureWidth(String(text), TEXT_HEIGHT[shape.size ?? 'body']) + 4 > shape.roomM * paper.unitsPerM
+      )
+        return null
       const xU = paper.x(shape.at[0])
       const yU = paper.y(shape.at[1]) + (shape.turned === true ? 0 : 5)
       return (
@@ -119,7 +128,7 @@ function Inked({
           textAnchor={shape.anchor ?? 'middle'}
           {...(shape.turned === true && { transform: `rotate(-90 ${r(xU + 5)} ${r(yU)})` })}
         >
-          {written(shape.text, writing)}
+          {text}
         </text>
       )
     }

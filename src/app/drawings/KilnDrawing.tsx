@@ -2,12 +2,14 @@ import { useMemo } from 'react'
 import type { Finding } from '../../core/basics/finding.ts'
 import { frontView } from '../../core/documents/drawings/front-view.ts'
 import { planView } from '../../core/documents/drawings/plan-view.ts'
+import { sectionView } from '../../core/documents/drawings/section-view.ts'
+import type { Drawing } from '../../core/documents/drawings/drawing.ts'
 import type { WorkedOut } from '../../core/work-out.ts'
 import { DrawingFrame } from '../parts/DrawingFrame.tsx'
 import { DrawingSheet } from './DrawingSheet.tsx'
 import { useWriting } from './use-writing.ts'
 
-export type View = 'plan' | 'front'
+export type View = 'plan' | 'front' | 'section'
 
 /** One view of the kiln in its frame; findings carry the numbers of the list beside it. */
 export function KilnDrawing({
@@ -20,13 +22,23 @@ export function KilnDrawing({
   readonly findings: readonly Finding[]
 }) {
   const { writing, spoken, unit } = useWriting()
-  const drawing = useMemo(
-    () => (view === 'plan' ? planView(worked, findings) : frontView(worked, worked.layout, findings)),
-    [view, worked, findings],
-  )
+  const drawing = useMemo(() => drawingOf(view, worked, findings), [view, worked, findings])
   return (
     <DrawingFrame {...(unit !== undefined && { unit })}>
       <DrawingSheet drawing={drawing} writing={writing} spoken={spoken} />
     </DrawingFrame>
   )
+}
+
+function drawingOf(view: View, worked: WorkedOut, findings: readonly Finding[]): Drawing {
+  switch (view) {
+    case 'plan':
+      return planView(worked, findings)
+    case 'front':
+      return frontView(worked, worked.layout, findings)
+    case 'section':
+      return sectionView(worked, worked.layout)
+    default:
+      return view satisfies never
+  }
 }

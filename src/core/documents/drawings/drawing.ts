@@ -96,6 +96,8 @@ export type Shape =
       readonly order?: boolean
       readonly on?: 'soot'
       readonly anchor?: 'start' | 'middle' | 'end'
+      /** Room along the text: left out where it would not fit. */
+      readonly roomM?: number
     }
   | {
       readonly kind: 'words'
