@@ -10,7 +10,7 @@ import { kilnHeat } from '../../src/core/heat/kiln-heat.ts'
 import { transmittance } from '../../src/core/heat/slab.ts'
 import { outerWall, separatePaths, sharedWall } from '../../src/core/heat/wall-section.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
-import { checkWorking } from '../core/fish/check-working.ts'
+import { workingsIn, wrongWorkings } from '../core/fish/check-working.ts'
 import { anyPlan } from '../core/fish/plans.ts'
 
 const FILLINGS = ['none', 'sand', 'clay', 'solid'] as const
@@ -126,8 +126,9 @@ describe('fish', () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
         const dried = drying(plan, fishLoad(plan).freshPerDay)
-        const checked = checkWorking([dried, fuel(plan, dried), kilnHeat(plan, trayFrame(plan))])
-        expect(checked).toBeGreaterThan(20)
+        const all = [dried, fuel(plan, dried), kilnHeat(plan, trayFrame(plan))]
+        expect(wrongWorkings(all)).toEqual([])
+        expect(workingsIn(all)).toBeGreaterThan(20)
       }),
       { numRuns: 3 },
     )

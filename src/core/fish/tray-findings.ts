@@ -1,4 +1,4 @@
-import { wholeModulesIn } from '../basics/count.ts'
+import { SAME_LENGTH_M, wholeModulesIn } from '../basics/count.ts'
 import type { Finding, FindingArg, Remedy } from '../basics/finding.ts'
 import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
@@ -59,7 +59,7 @@ function seatingFindings(plan: Plan, frame: Measured): Finding[] {
   const roomM = Math.min(room.outerM, room.sharedM)
   const bearingM = frame.bearing.value
   const fits = fittingRemedies(roomM, railThicknessM)
-  if (setbackM < LEAST_SETBACK_M - 1e-9)
+  if (setbackM < LEAST_SETBACK_M - SAME_LENGTH_M)
     found.push(
       finding(
         'problem',
@@ -68,11 +68,11 @@ function seatingFindings(plan: Plan, frame: Measured): Finding[] {
         fits,
       ),
     )
-  if (bearingM > room.outerM + 1e-9)
+  if (bearingM > room.outerM + SAME_LENGTH_M)
     found.push(
       finding('problem', 'tray-over-edge', { by: metres(bearingM - room.outerM), edge: metres(LEAST_EDGE_M) }, fits),
     )
-  if (bearingM > room.sharedM + 1e-9)
+  if (bearingM > room.sharedM + SAME_LENGTH_M)
     found.push(
       finding(
         'problem',
@@ -84,9 +84,9 @@ function seatingFindings(plan: Plan, frame: Measured): Finding[] {
   const insideM = frame.wall.value - bearingM - handleM
   const wantedM = downToMm(frame.wall.value - bearingM + 0.02 + MILLIMETRE / 2)
   const longer = handleRemedy(Math.max(wantedM, 0.12))
-  if (handleM < LEAST_HANDLE_M - 1e-9)
+  if (handleM < LEAST_HANDLE_M - SAME_LENGTH_M)
     found.push(finding('caution', 'handle-short', { handle: metres(handleM), least: metres(LEAST_HANDLE_M) }, longer))
-  else if (insideM > 1e-9) found.push(finding('caution', 'handle-inside', { by: metres(insideM) }, longer))
+  else if (insideM > SAME_LENGTH_M) found.push(finding('caution', 'handle-inside', { by: metres(insideM) }, longer))
   if (found.length === 0)
     found.push(finding('good', 'trays-seat', { bearing: metres(bearingM), setback: metres(setbackM) }))
   return found
@@ -123,7 +123,7 @@ function stackFindings(plan: Plan, frame: Measured): Finding[] {
   else if (trays > TALL_STACK)
     found.push(finding('caution', 'stack-tall', { trays, usual: 8, most: TALL_STACK }, lower(TALL_STACK)))
   const topM = frame.topHeight.value
-  if (topM > SHOULDER_M + 1e-9)
+  if (topM > SHOULDER_M + SAME_LENGTH_M)
     found.push(
       finding(
         'caution',

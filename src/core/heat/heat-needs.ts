@@ -99,7 +99,7 @@ export function groundHeat(plan: Plan, end: 'low' | 'high'): Derived<'J'> {
     'firing.seconds',
     's',
     't · k',
-    { t: hours, k: cited('hour', '1', 3600, 'si') },
+    { t: hours, k: cited('hour', 's/h', 3600, 'si') },
     (v) => v.t * v.k,
   )
   const alpha = modelled('ground.diffusivity', 'm2/s', conductivity / (density * heat), {
