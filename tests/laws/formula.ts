@@ -1,8 +1,8 @@
-import { create, all, type MathNode } from 'mathjs'
+import { all, create, type FactoryFunctionMap, type MathNode } from 'mathjs'
 import type { Derived } from '../../src/core/basics/derived.ts'
 import { UNITS, type Dimension, type Unit } from '../../src/core/basics/unit.ts'
 
-const math = create(all, {})
+const math = create(all as FactoryFunctionMap, {})
 // Whole numbers as the core counts them: what exceeds a whole by less than a thousand-millionth is that whole.
 math.import(
   {

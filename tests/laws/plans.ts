@@ -78,6 +78,8 @@ export const anyPlan: fc.Arbitrary<Plan> = fc
     waste: fc.constantFrom(0, 0.05, 0.1),
     contingency: fc.constantFrom(0, 0.05, 0.13),
     budgetMinor: fc.option(fc.integer({ min: 0, max: 10_000_000 }), { nil: null }),
+    shelter: fc.constantFrom<Plan['place']['shelter']>('none', 'none', 'open-roof'),
+    slope: fc.constantFrom([0, 0], [0, 0], [0.05, -0.03]),
     offers,
   })
   .map((of) => {

@@ -42,6 +42,7 @@ export const ITEMS = {
   'roof-rafter': { unit: 'm', seller: 'timber', lotSize: 3.6, lotName: 'length', cut: 'lengths' },
   'roof-sheet': { unit: 'piece', seller: 'hardware', lotSize: 1, lotName: 'sheet' },
   'roof-nails': { unit: 'kg', seller: 'hardware', lotSize: 0.5, lotName: 'kg' },
+  'roof-strap': { unit: 'piece', seller: 'hardware', lotSize: 1, lotName: 'piece' },
   mason: { unit: 'day', seller: 'labour', lotSize: 1, lotName: 'day' },
   labourer: { unit: 'day', seller: 'labour', lotSize: 1, lotName: 'day' },
   carpenter: { unit: 'day', seller: 'labour', lotSize: 1, lotName: 'day' },
