@@ -19,7 +19,7 @@ export default defineConfig({
   publicDir: path.join(here, 'public'),
   base: './',
   plugins: [react(), words(), serviceWorker(path.join(here, 'src/device/offline/worker/worker.ts')), openPolicy],
-  define: { __BUILD__: JSON.stringify(process.env['BUILD_ID'] ?? 'dev') },
+  define: { __BUILD__: JSON.stringify(process.env['BUILD_ID'] ?? process.env['npm_package_version'] ?? 'dev') },
   build: {
     outDir: path.join(here, 'dist'),
     emptyOutDir: true,
