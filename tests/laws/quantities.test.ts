@@ -1,0 +1,80 @@
+import fc from 'fast-check'
+import { describe, expect, it } from 'vitest'
+import type { Plan } from '../../src/core/plan/schema.ts'
+import type { Need } from '../../src/core/quantities/need.ts'
+import { unitsBought } from '../../src/core/quantities/wall-needs.ts'
+import { workOut } from '../../src/core/work-out.ts'
+import { anyPlan } from './plans.ts'
+
+/** Gross amounts by item, all uses together. */
+function grossByItem(needs: readonly Need[]): Map<string, number> {
+  const found = new Map<string, number>()
+  for (const { item, gross } of needs) found.set(item, (found.get(item) ?? 0) + gross.value)
+  return found
+}
+
+const withCount = (plan: Plan, count: number): Plan => ({ ...plan, chambers: { ...plan.chambers, count } })
+
+describe('quantities of any plan', () => {
+  it('are finite, positive, and waste is what lies between net and gross', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        for (const { net, waste, gross } of workOut(plan).needs) {
+          expect(Number.isFinite(net.value) && net.value >= 0).toBe(true)
+          expect(gross.value).toBeCloseTo(net.value * (1 + waste.value), 9)
+          expect(gross.unit).toBe(net.unit)
+        }
+      }),
+      { numRuns: 60 },
+    )
+  }, 120_000)
+
+  it('never fall when a chamber is added', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.integer({ min: 1, max: 7 }), (plan, count) => {
+        const few = grossByItem(workOut(withCount(plan, count)).needs)
+        const more = grossByItem(workOut(withCount(plan, count + 1)).needs)
+        for (const [item, amount] of few)
+          expect([item, (more.get(item) ?? 0) >= amount * (1 - 1e-9)]).toEqual([item, true])
+      }),
+      { numRuns: 60 },
+    )
+  }, 120_000)
+
+  it('count in the list what the drawings show, course by course', () => {
+    fc.assert(
+      fc.property(anyPlan, (plan) => {
+        const { layout, needs } = workOut(plan)
+        const listed = needs.find((one) => one.item === 'wall-unit')
+        const units = unitsBought(layout)
+        expect(listed?.net.value).toBe(units.value)
+        expect(units.value).toBe(layout.counts.bought)
+        const drawn = layout.units.filter((unit) => unit.cutLengthM === null).length
+        const arches = layout.openings.reduce((sum, opening) => sum + (opening.arch?.voussoirs ?? 0), 0)
+        expect(layout.counts.whole).toBe(drawn + arches)
+        const cut = layout.units.length - drawn
+        expect(layout.counts.cutPieces).toBe(cut)
+        // Cut units give at least the pieces that are drawn.
+        expect(units.value).toBeLessThanOrEqual(layout.counts.whole + cut)
+      }),
+      { numRuns: 60 },
+    )
+  }, 120_000)
+
+  it('do not change when the plan is mirrored or turned to another wind', () => {
+    fc.assert(
+      fc.property(anyPlan, fc.integer({ min: 0, max: 359 }), (plan, deg) => {
+        const mirrored: Plan = {
+          ...plan,
+          ground: { ...plan.ground, slopeAcross: -plan.ground.slopeAcross },
+          place: { ...plan.place, facing: 'own', frontDeg: deg, windDayDeg: (deg + 90) % 360 },
+        }
+        const one = grossByItem(workOut(plan).needs)
+        const other = grossByItem(workOut(mirrored).needs)
+        expect([...other.keys()]).toEqual([...one.keys()])
+        for (const [item, amount] of one) expect([item, other.get(item)]).toEqual([item, expect.closeTo(amount, 6)])
+      }),
+      { numRuns: 40 },
+    )
+  }, 120_000)
+})
