@@ -59,6 +59,8 @@ export const SOURCES = {
   'steam-tables': { kind: 'derived', title: 'Latent heat of water, a line through the steam tables' },
   'clay-heat': published('Building physics tables', 'Conductivity, density and specific heat of adobe'),
   'draught-formula': published('Chimney texts', 'Draught of a warm column: 353 · g · h · (1 / To − 1 / Ti)'),
+  'brick-labour': published('Estimating texts', 'Mason and labourer days for a cubic metre of brickwork and of hand-mixed mortar'),
+  'curing': published('Concrete texts', 'Moist curing for seven days at least'),
   'is-723': published('IS', '723, wire nails per kilogram'),
   'si': { kind: 'derived', title: 'Definition of the unit' },
 } as const satisfies Record<string, Source>
