@@ -1,7 +1,7 @@
 import path from 'node:path'
 
 /** The rooms of `src` in the order of the work: a file imports from its own room, or from one in an earlier line. */
-export const ORDER: readonly (readonly string[])[] = [
+const ORDER: readonly (readonly string[])[] = [
   ['src/core/basics', 'src/core/sources'],
   ['src/core/plan'],
   ['src/core/fish'],
