@@ -60,6 +60,7 @@ export const UNITS = {
   degC: { temperature: 1 },
   money: { money: 1 },
   'money/kg': { money: 1, mass: -1 },
+  'money/day': { money: 1, time: -1, factor: 1 / 86_400 },
 } as const satisfies Record<string, Dimension>
 
 export type Unit = keyof typeof UNITS

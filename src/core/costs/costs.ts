@@ -3,7 +3,7 @@ import { wholeNear } from '../basics/count.ts'
 import type { Finding } from '../basics/finding.ts'
 import type { Offer, Plan } from '../plan/schema.ts'
 import type { PurchaseLine } from '../purchase/line.ts'
-import { SECTIONS, type Need, type Section } from '../quantities/need.ts'
+import { sectionCosts, type SectionCost } from './sections.ts'
 import type { ItemKey } from '../quantities/items.ts'
 
 export interface SellerCost {
@@ -17,7 +17,7 @@ export interface SellerCost {
 
 /** Money of the plan in minor units. Where lines have no price the total says what is priced so far, and `unpriced` names the rest. */
 export interface Costs {
-  readonly sections: readonly { readonly section: Section; readonly cost: Derived<'money'> }[]
+  readonly sections: readonly SectionCost[]
   readonly sellers: readonly SellerCost[]
   readonly subtotal: Derived<'money'>
   readonly contingency: Derived<'money'>
@@ -97,57 +97,5 @@ function sellerCosts(lines: readonly PurchaseLine[]): SellerCost[] {
       }),
       unpriced: group.length - priced.length,
     }
-  })
-}
-
-/** Cost of each part of the kiln. What several parts share is divided by what each needs, whole to the minor unit. */
-function sectionCosts(lines: readonly PurchaseLine[]): Costs['sections'] {
-  const parts = new Map<Section, Derived<'money'>[]>()
-  for (const line of lines) {
-    if (line.cost === null) continue
-    for (const [section, cost] of sharesOf(line.cost, line.needs)) {
-      const list = parts.get(section)
-      if (list === undefined) parts.set(section, [cost])
-      else list.push(cost)
-    }
-  }
-  return SECTIONS.flatMap((section) => {
-    const list = parts.get(section)
-    return list === undefined
-      ? []
-      : [{ section, cost: sumOf('cost.section', 'money', list, { args: { section: `section.${section}` } }) }]
-  })
-}
-
-/**
- * Shares of one cost by need: each is the rounded cost up to and with this need, less what went before, so that the shares add up exactly and
- * none is negative.
- */
-function sharesOf(cost: Derived<'money'>, needs: readonly Need[]): [Section, Derived<'money'>][] {
-  const [only] = needs
-  if (only !== undefined && needs.every((one) => one.section === only.section)) return [[only.section, cost]]
-  const all = sumOf(
-    'cost.need-all',
-    only?.gross.unit ?? '1',
-    needs.map((one) => one.gross),
-  )
-  let before: Derived<'money'> | null = null
-  return needs.map((one, at) => {
-    const reached = sumOf(
-      'cost.need-reached',
-      all.unit,
-      needs.slice(0, at + 1).map((each) => each.gross),
-    )
-    const upTo = derive('cost.up-to', 'money', 'round(c · r / a)', { c: cost, r: reached, a: all }, (of) =>
-      wholeNear((of.c * of.r) / of.a),
-    )
-    const share =
-      before === null
-        ? upTo
-        : derive('cost.share', 'money', 'u − b', { u: upTo, b: before }, (of) => of.u - of.b, {
-            args: { section: `section.${one.section}` },
-          })
-    before = upTo
-    return [one.section, share]
   })
 }

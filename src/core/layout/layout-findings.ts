@@ -3,9 +3,9 @@ import type { Layout, LayoutFinding, Remedy as LayoutRemedy } from './contract.t
 
 const metres = (value: number): FindingArg => ({ value, unit: 'm' })
 
-/** What the layout found, in the form that every screen shows: wording under `finding.layout.<kind>`. */
+/** What the layout found, in the form that every screen shows: wording under `finding.layout.<kind>`. Of one kind in one wall the worst speaks. */
 export const layoutFindings = ({ findings, courses }: Pick<Layout, 'findings' | 'courses'>): Finding[] =>
-  findings.map((one) => ({
+  worstOfEach(findings).map((one) => ({
     level: levelOf(one),
     kind: `layout.${one.kind}`,
     args: argsOf(one),
@@ -13,6 +13,32 @@ export const layoutFindings = ({ findings, courses }: Pick<Layout, 'findings' | 
     card: one.kind.startsWith('opening') || one.kind.startsWith('head') || isHead(one.kind) ? 'openings' : 'walls',
     remedies: 'remedy' in one ? [remedyOf(one.remedy)] : [],
   }))
+
+function worstOfEach(findings: readonly LayoutFinding[]): LayoutFinding[] {
+  const worst = new Map<string, LayoutFinding>()
+  for (const one of findings) {
+    const key = 'wall' in one ? `${one.kind} ${one.wall}` : one.kind
+    const known = worst.get(key)
+    if (known === undefined || shortfall(one) > shortfall(known)) worst.set(key, one)
+  }
+  return [...worst.values()]
+}
+
+/** How far from what it should be, m; 0 for what has no measure. */
+function shortfall(one: LayoutFinding): number {
+  switch (one.kind) {
+    case 'lap-short':
+      return one.neededM - one.lapM
+    case 'piece-short':
+      return one.neededM - one.lengthM
+    case 'bearing-short':
+      return one.neededM - one.bearingM
+    case 'joint-out-of-range':
+      return Math.max(one.minM - one.widthM, one.widthM - one.maxM)
+    default:
+      return 0
+  }
+}
 
 const isHead = (kind: LayoutFinding['kind']): boolean =>
   kind === 'bearing-short' || kind === 'corbel-too-far' || kind === 'arch-joint' || kind === 'arch-rise'

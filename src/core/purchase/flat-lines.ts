@@ -24,7 +24,7 @@ export function flatLines(total: ItemTotal, offers: readonly Terms[], kerfM: num
   const line = lineFor(
     total,
     terms,
-    total.gross,
+    () => total.gross,
     () => lots,
     (n, size) =>
       derive('buy.bought-area', 'm2', 'n · s · b', { n, s: size, b: width }, (of) => of.n * of.s * of.b, { args }),

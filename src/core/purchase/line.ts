@@ -71,33 +71,31 @@ interface Pick {
 }
 
 /** Lines of an item bought by dividing amounts: the first offers are used up whole, the last covers what they leave. */
-export function mixLines(total: ItemTotal, picks: readonly Pick[]): PurchaseLine[] {
+export const mixLines = (total: ItemTotal, picks: readonly Pick[]): PurchaseLine[] =>
+  inTurn(total, picks, (terms, count, rest, size, last) => lotsOf(total.item, terms, count, last ? rest : null, size))
+
+/** Lines of an item whose lots were found by laying out the cuts. */
+export const cutLines = (total: ItemTotal, picks: readonly Pick[]): PurchaseLine[] =>
+  inTurn(total, picks, (_terms, count) => counted('buy.lots-cut', 'piece', count, argsOf(total.item)))
+
+type LotsFrom = (terms: Terms, count: number, rest: Derived, size: Derived, last: boolean) => Derived<'piece'>
+
+/** One line after the other: each covers what it brings, the last whatever is left. */
+function inTurn(total: ItemTotal, picks: readonly Pick[], lotsFrom: LotsFrom): PurchaseLine[] {
   const used = picks.filter((pick) => pick.lots > 0)
   const args = argsOf(total.item)
   let rest = total.gross
   return used.map(({ terms, lots: count }, at) => {
     const last = at === used.length - 1
-    const line = lineFor(total, terms, rest, (size) => lotsOf(total.item, terms, count, last ? rest : null, size))
-    rest = derive('buy.rest', rest.unit, 'g − b', { g: rest, b: line.bought }, (of) => of.g - of.b, { args })
-    return line
-  })
-}
-
-/** Lines of an item whose lots were found by laying out the cuts. */
-export const cutLines = (total: ItemTotal, picks: readonly Pick[]): PurchaseLine[] => {
-  const used = picks.filter((pick) => pick.lots > 0)
-  const args = argsOf(total.item)
-  let rest = total.gross
-  return used.map(({ terms, lots }) => {
-    const line = lineFor(total, terms, rest, () => counted('buy.lots-cut', 'piece', lots, args))
-    rest = derive(
-      'buy.rest',
-      rest.unit,
-      'max(0, g − b)',
-      { g: rest, b: line.bought },
-      (of) => Math.max(0, of.g - of.b),
-      { args },
+    const g = rest
+    const line = lineFor(
+      total,
+      terms,
+      (bought) =>
+        last ? g : derive('buy.covers', g.unit, 'min(g, b)', { g, b: bought }, (of) => Math.min(of.g, of.b), { args }),
+      (size) => lotsFrom(terms, count, g, size, last),
     )
+    rest = derive('buy.rest', g.unit, 'g − c', { g, c: line.covers }, (of) => of.g - of.c, { args })
     return line
   })
 }
@@ -112,11 +110,11 @@ function lotsOf(item: ItemKey, terms: Terms, count: number, covers: Derived | nu
   return counted('buy.lots-mix', 'piece', count, args)
 }
 
-/** A line from its terms, what it covers and how its lots follow from the size of one. */
+/** A line from its terms, how its lots follow from the size of one, and what they cover. */
 export function lineFor(
   total: ItemTotal,
   terms: Terms,
-  covers: Derived,
+  coversFrom: (bought: Derived) => Derived,
   lotsFrom: (size: Derived) => Derived<'piece'>,
   areaFrom?: (lots: Derived<'piece'>, size: Derived<'m'>) => Derived<'m2'>,
 ): PurchaseLine {
@@ -132,6 +130,7 @@ export function lineFor(
   const bought =
     areaFrom?.(lots, lotSize as Derived<'m'>) ??
     derive('buy.bought', gross.unit, 'n · s', { n: lots, s: lotSize }, (of) => of.n * of.s, { args })
+  const covers = coversFrom(bought)
   const price =
     terms.priceMinor === null || field === null
       ? null
