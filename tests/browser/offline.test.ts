@@ -217,6 +217,13 @@ describe('the update itself, on a bare page', () => {
     await expect.poll(offline(page), patience).toBe('starting failed')
   })
 
+  it('still says ready when there is no network to ask', async () => {
+    await server.close()
+    await context.setOffline(true)
+    await page.reload()
+    await expect.poll(offline(page), patience).toBe('starting ready')
+  })
+
   it('says failed when a file cannot be fetched on the first visit', async () => {
     const broken = new AppServer(inject('updateA'))
     broken.missing = '/icon.svg'
