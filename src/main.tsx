@@ -1,25 +1,20 @@
-import { StrictMode, useEffect, useState } from 'react'
+import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
-import { applyUpdate, watchOffline, type OfflineStatus } from './device/offline/register.ts'
+import './app/parts/tokens.css'
+import './app/parts/base.css'
+import { App } from './app/screens/App.tsx'
+import { keptLight, showLight } from './app/screens/light.ts'
+import { isSafeToReload, startApp } from './app/state/actions.ts'
+import { followOffline } from './app/state/offline-actions.ts'
 
 declare const __BUILD__: string
 document.documentElement.dataset['build'] = __BUILD__
-
-function App() {
-  const [offline, setOffline] = useState<OfflineStatus>({ kind: 'starting' })
-  useEffect(() => {
-    watchOffline(setOffline, () => true)
-  }, [])
-  return (
-    <main>
-      <h1>Kilnwright</h1>
-      {offline.kind === 'update-waiting' && <button onClick={() => void applyUpdate()}>Update now</button>}
-    </main>
-  )
-}
+showLight(keptLight())
 
 const root = document.getElementById('root')
 if (root === null) throw new Error('no #root')
+void startApp()
+followOffline(isSafeToReload)
 createRoot(root).render(
   <StrictMode>
     <App />

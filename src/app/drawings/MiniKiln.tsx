@@ -39,8 +39,7 @@ export function MiniKiln({ plan, unitsPerM }: { readonly plan: Plan; readonly un
     <svg
       className="ink mini-kiln"
       viewBox={`-3 0 ${r(lengthU + 6)} ${r(topU + wallU + 3)}`}
-      width={r(lengthU + 6)}
-      height={r(topU + wallU + 3)}
+      style={{ width: lengthU + 6 }}
       role="img"
       aria-label={words.named('drawing.mini-label', { count: plan.chambers.count })}
     >

@@ -192,6 +192,16 @@ const ICONS = {
       <circle cx="17.5" cy="8" r="3" />
     </>
   ),
+  more: (
+    <>
+      <path className="solid" d="M10 3h4v4h-4zM10 10h4v4h-4zM10 17h4v4h-4z" />
+    </>
+  ),
+  pencil: (
+    <>
+      <path d="M4 20l1-5L16 4l4 4L9 19zM13 7l4 4" />
+    </>
+  ),
 } as const satisfies Record<string, ReactNode>
 
 export type IconName = keyof typeof ICONS

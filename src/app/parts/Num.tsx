@@ -5,6 +5,7 @@ export function Num({
   label,
   figure,
   unit = '',
+  isUnitFirst = false,
   size = 'row',
   onOpen,
 }: {
@@ -12,11 +13,17 @@ export function Num({
   readonly label: string
   readonly figure: string
   readonly unit?: string
+  readonly isUnitFirst?: boolean
   readonly size?: 'row' | 'key' | 'main' | 'far'
   readonly onOpen: () => void
 }) {
   return (
-    <button type="button" className={`num ${size}`} onClick={onOpen} aria-label={`${label}: ${figure} ${unit}`.trim()}>
+    <button
+      type="button"
+      className={isUnitFirst ? `num ${size} unit-first` : `num ${size}`}
+      onClick={onOpen}
+      aria-label={`${label}: ${figure} ${unit}`.trim()}
+    >
       <span>{figure}</span>
       {unit !== '' && <span className="of">{unit}</span>}
     </button>

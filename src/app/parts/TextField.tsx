@@ -1,24 +1,33 @@
-import { useId, useState } from 'react'
+import { useId, useState, type ReactNode } from 'react'
 import './field.css'
 import { Icon } from './Icon.tsx'
 
-/** A line of words that one types; taken when the field is left, refused where `refuse` gives a reason, and then kept as typed. */
+/** A line that one types; taken when the field is left, refused where `refuse` gives a reason, and then kept as typed. */
 export function TextField({
+  id,
   name,
   value,
   most,
   onChange,
   refuse,
+  unit,
+  help,
+  keyboard = 'text',
   autoFocus = false,
 }: {
+  readonly id?: string
   readonly name: string
   readonly value: string
   readonly most: number
   readonly onChange: (value: string) => void
   readonly refuse?: (value: string) => string | null
+  readonly unit?: string
+  readonly help?: ReactNode
+  readonly keyboard?: 'text' | 'decimal'
   readonly autoFocus?: boolean
 }) {
-  const field = useId()
+  const own = useId()
+  const field = id ?? own
   const [typed, setTyped] = useState<string | null>(null)
   const [refusal, setRefusal] = useState<string | null>(null)
   const take = (entry: string) => {
@@ -28,6 +37,7 @@ export function TextField({
     setTyped(null)
     if (entry.trim() !== value) onChange(entry.trim())
   }
+  const note = refusal ?? help ?? null
   return (
     <div className={refusal === null ? 'field' : 'field bad'}>
       <label className="field-name" htmlFor={field}>
@@ -37,9 +47,10 @@ export function TextField({
         <input
           id={field}
           type="text"
+          inputMode={keyboard}
           autoComplete="off"
           maxLength={most}
-          // Opened by the user's own press on a thing to be named: the field is what they asked for.
+          // Opened by the user's own press on a thing to change: the field is what they asked for.
           ref={autoFocus ? focusOnce : undefined}
           value={typed ?? value}
           aria-invalid={refusal !== null}
@@ -55,10 +66,16 @@ export function TextField({
             if (event.key === 'Enter') take(event.currentTarget.value)
           }}
         />
+        {unit !== undefined && <span className="of">{unit}</span>}
       </div>
-      <p id={`${field}-note`} className="help refused" role="alert" hidden={refusal === null}>
-        <Icon name="problem" />
-        <span>{refusal}</span>
+      <p
+        id={`${field}-note`}
+        className={refusal === null ? 'help' : 'help refused'}
+        role={refusal === null ? undefined : 'alert'}
+        hidden={note === null}
+      >
+        {refusal !== null && <Icon name="problem" />}
+        <span>{note}</span>
       </p>
     </div>
   )

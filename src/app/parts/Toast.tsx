@@ -1,49 +1,28 @@
-import { useEffect, useRef } from 'react'
 import { Button } from './Button.tsx'
+import { Icon } from './Icon.tsx'
 import './notices.css'
 
-const SHOWN_MS = 10_000
-
-/** What just happened and, perhaps, the way back; gone after ten seconds, unless a finger or the focus is on it. */
+/** What just happened and, perhaps, the way back; whoever shows it decides when it goes. */
 export function Toast({
   text,
   undo,
-  onGone,
+  close,
 }: {
   readonly text: string
   readonly undo?: { readonly label: string; readonly onUndo: () => void } | undefined
-  readonly onGone: () => void
+  readonly close: { readonly label: string; readonly onClose: () => void }
 }) {
-  const box = useRef<HTMLDivElement>(null)
-  const gone = useRef(onGone)
-  useEffect(() => {
-    gone.current = onGone
-  })
-  useEffect(() => {
-    let timer: ReturnType<typeof setTimeout>
-    const end = () => {
-      if (box.current?.matches(':hover, :focus-within') === true) timer = setTimeout(end, 1000)
-      else gone.current()
-    }
-    timer = setTimeout(end, SHOWN_MS)
-    return () => {
-      clearTimeout(timer)
-    }
-  }, [text])
   return (
-    <div className="toast" role="status" ref={box}>
+    <div className="toast" role="status">
       <p>{text}</p>
       {undo && (
-        <Button
-          icon="undo"
-          onPress={() => {
-            undo.onUndo()
-            onGone()
-          }}
-        >
+        <Button icon="undo" onPress={undo.onUndo}>
           {undo.label}
         </Button>
       )}
+      <button type="button" className="toast-close" aria-label={close.label} onClick={close.onClose}>
+        <Icon name="close" />
+      </button>
     </div>
   )
 }

@@ -1,4 +1,4 @@
-import { showNumber } from './locale.ts'
+import { showMeasure, showNumber } from './locale.ts'
 import { readNumber } from './read-number.ts'
 import type { Figure, Show } from './show.ts'
 
@@ -19,10 +19,10 @@ export function showLength(lengthM: number, show: Pick<Show, 'length'>, exact = 
   switch (show.length) {
     case 'mm':
       if (Math.abs(lengthM) >= LONG_M && !exact) return { figure: showNumber(lengthM, 2), unit: 'm' }
-      return { figure: showNumber(lengthM / MM_M, 1 + more), unit: 'mm' }
+      return { figure: showMeasure(lengthM / MM_M, 1 + more), unit: 'mm' }
     case 'cm':
       if (Math.abs(lengthM) >= LONG_M && !exact) return { figure: showNumber(lengthM, 2), unit: 'm' }
-      return { figure: showNumber(lengthM / CM_M, 1 + more), unit: 'cm' }
+      return { figure: showMeasure(lengthM / CM_M, 1 + more), unit: 'cm' }
     case 'm':
       return { figure: showNumber(lengthM, 3 + more, 2), unit: 'm' }
     case 'ft-in':

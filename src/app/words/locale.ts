@@ -42,6 +42,12 @@ export function showNumber(value: number, most = 2, least = 0): string {
   )
 }
 
+/** The same ungrouped up to 9999, as the trade writes millimetres. */
+export function showMeasure(value: number, most: number, least = 0): string {
+  const options = { maximumFractionDigits: most, minimumFractionDigits: least, useGrouping: 'min2' } as const
+  return visible(numberFormat(options).format(value === 0 ? 0 : value))
+}
+
 /** Three figures that matter: for physics, where the fourth is not known. */
 export function showRounded(value: number, figures = 3): string {
   return visible(numberFormat({ maximumSignificantDigits: figures }).format(value === 0 ? 0 : value))

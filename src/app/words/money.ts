@@ -1,6 +1,6 @@
 import { numberFormat, showNumber } from './locale.ts'
 import { readNumber } from './read-number.ts'
-import type { Figure, Show } from './show.ts'
+import { inLine, type Figure, type Show } from './show.ts'
 
 type Currency = Show['currency']
 
@@ -13,28 +13,28 @@ const options = (currency: Currency): Intl.NumberFormatOptions => ({
 })
 
 /** The currency's short sign in this locale, or its code where there is none. */
-export function currencySign(currency: Currency): string {
-  const sign = numberFormat(options(currency))
-    .formatToParts(0)
-    .find((part) => part.type === 'currency')?.value
-  return (sign ?? currency.code).replaceAll('\u202f', '\u00a0')
+export const currencySign = (currency: Currency): string => signOf(currency).sign
+
+function signOf(currency: Currency): { readonly sign: string; readonly isFirst: boolean } {
+  const parts = numberFormat(options(currency)).formatToParts(0)
+  const at = parts.findIndex((part) => part.type === 'currency')
+  const sign = parts[at]?.value ?? currency.code
+  return { sign: sign.replaceAll('\u202f', '\u00a0'), isFirst: at < parts.findIndex((part) => part.type === 'integer') }
 }
 
-/** Whole minor units as figure and sign: 10 800 pesewas are 108.00 and the sign of the cedi. */
+/** Whole minor units as figure and sign: 10 800 pesewas are 108 and the sign of the cedi, 10 850 are 108.50. */
 export function showMoney(minor: number, currency: Currency): Figure {
-  return { figure: amount(minor, currency), unit: currencySign(currency) }
+  const { sign, isFirst } = signOf(currency)
+  const isWhole = minor % 10 ** currency.digits === 0
+  return { figure: isWhole ? amount(minor, currency, 0) : amount(minor, currency), unit: sign, isUnitFirst: isFirst }
 }
 
-/** The figure alone: minor units over ten to the number of digits, with all its digits. */
-export const amount = (minor: number, currency: Currency): string =>
-  showNumber(minor / 10 ** currency.digits, currency.digits, currency.digits)
+/** The figure alone: minor units over ten to the number of digits; with all its digits, so that a column stands in line. */
+export const amount = (minor: number, currency: Currency, places = currency.digits): string =>
+  showNumber(minor / 10 ** currency.digits, places, places)
 
-/** Money in a line of words, with the sign on the side where this locale writes it. */
-export const moneyText = (minor: number, currency: Currency): string =>
-  numberFormat(options(currency))
-    .format(minor / 10 ** currency.digits)
-    .replaceAll('\u202f', '\u00a0')
-    .replaceAll('-', '−')
+/** Money in a line of words. */
+export const moneyText = (minor: number, currency: Currency): string => inLine(showMoney(minor, currency))
 
 /** What someone typed as money, in whole minor units; null where it is no amount or finer than the currency has. */
 export function readMoney(typed: string, currency: Currency): number | null {

@@ -13,7 +13,10 @@ export const DEFAULT_SHOW: Show = { length: 'mm', mass: 'kg', currency: { code: 
 export interface Figure {
   readonly figure: string
   readonly unit: string
+  /** Where the locale writes the sign of money before the figure. */
+  readonly isUnitFirst?: boolean
 }
 
 /** Figure and unit on one line that does not break between them. */
-export const inLine = ({ figure, unit }: Figure): string => (unit === '' ? figure : `${figure}\u00a0${unit}`)
+export const inLine = ({ figure, unit, isUnitFirst = false }: Figure): string =>
+  unit === '' ? figure : isUnitFirst ? `${unit}\u00a0${figure}` : `${figure}\u00a0${unit}`

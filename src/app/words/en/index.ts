@@ -1,4 +1,6 @@
 import app from './app.json'
+import build from './build.json'
+import buy from './buy.json'
 import catalogue from './catalogue.json'
 import drawings from './drawings.json'
 import field from './field.json'
@@ -6,13 +8,21 @@ import fishFindings from './fish-findings.json'
 import fishWorking from './fish-working.json'
 import front from './front.json'
 import groundWorking from './ground-working.json'
+import keeping from './keeping.json'
+import moneyFindings from './money-findings.json'
+import moneyWorking from './money-working.json'
 import newPlan from './new-plan.json'
+import plan from './plan.json'
+import run from './run.json'
+import settings from './settings.json'
 import sheet from './sheet.json'
 import unit from './unit.json'
 
 /** Every message in English, by its name. Each room of the product keeps its own file. */
 export const english = {
   ...app,
+  ...build,
+  ...buy,
   ...catalogue,
   ...drawings,
   ...field,
@@ -20,7 +30,13 @@ export const english = {
   ...fishWorking,
   ...front,
   ...groundWorking,
+  ...keeping,
+  ...moneyFindings,
+  ...moneyWorking,
   ...newPlan,
+  ...plan,
+  ...run,
+  ...settings,
   ...sheet,
   ...unit,
 }

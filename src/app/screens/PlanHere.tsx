@@ -1,0 +1,161 @@
+import { useCallback, useEffect, useMemo, useState } from 'react'
+import type { PlanProblem } from '../../core/plan/parse-plan.ts'
+import type { WorkedOut } from '../../core/work-out.ts'
+import { Bar } from '../parts/Bar.tsx'
+import { LinkButton } from '../parts/Button.tsx'
+import { Header } from '../parts/Header.tsx'
+import { Icon } from '../parts/Icon.tsx'
+import { applySet, closePlan, editPlan, openPlan, redo, undo } from '../state/actions.ts'
+import type { OpenPlan } from '../state/app-state.ts'
+import { useApp } from '../state/use-app.ts'
+import { useWorkedOut } from '../state/use-worked-out.ts'
+import { useWords, WordsProvider } from '../words/use-words.tsx'
+import { BuildPlace } from './build/BuildPlace.tsx'
+import { BuyPlace } from './buy/BuyPlace.tsx'
+import { PlanInHandContext } from './fields/plan-in-hand.ts'
+import { Page } from './Page.tsx'
+import { homeOf } from './plan/cards.ts'
+import { PlanPlace } from './plan/PlanPlace.tsx'
+import { cardHref, FRONT, placeHref, PLACES, type Route } from './route.ts'
+import { RunPlace } from './run/RunPlace.tsx'
+import { savingLine } from './saving-line.ts'
+import { useNow } from './use-now.ts'
+import { goTo } from './use-route.ts'
+import { useWorking } from './working/use-working.ts'
+import { WorkingSheet } from './working/WorkingSheet.tsx'
+
+export type PlanRoute = Extract<Route, { screen: 'plan' }>
+
+/** Brings the plan of the address to the screen, or says why it cannot be. */
+export function PlanHere({ route }: { readonly route: PlanRoute }) {
+  const { say } = useWords()
+  const open = useApp((state) => state.open)
+  const worked = useWorkedOut()
+  const [problem, setProblem] = useState<PlanProblem | null>(null)
+  const { id } = route
+  useEffect(() => {
+    let isHere = true
+    void openPlan(id).then((opened) => {
+      if (isHere && !opened.ok) setProblem(opened.problems[0] ?? { kind: 'not-a-plan' })
+    })
+    return () => {
+      isHere = false
+      closePlan()
+    }
+  }, [id])
+  if (problem !== null) return <NotHere problem={problem} />
+  if (open?.id !== id || worked === null) {
+    return (
+      <main className="crash">
+        <p role="status">{say('app.opening-plan')}</p>
+      </main>
+    )
+  }
+  return (
+    <WordsProvider show={{ ...open.plan.show, currency: open.plan.currency }}>
+      <Places route={route} open={open} worked={worked} />
+    </WordsProvider>
+  )
+}
+
+function NotHere({ problem }: { readonly problem: PlanProblem }) {
+  const { say } = useWords()
+  const why =
+    problem.kind === 'newer'
+      ? say('keeping.newer', { theirVersion: problem.theirVersion, ourVersion: problem.ourVersion })
+      : say(problem.kind === 'damaged' ? 'keeping.row.damaged' : 'app.no-such-plan-why')
+  return (
+    <main className="crash stack">
+      <h1>{say('app.no-such-plan')}</h1>
+      <p>{why}</p>
+      <LinkButton href={FRONT} shape="big">
+        {say('app.to-plans')}
+      </LinkButton>
+    </main>
+  )
+}
+
+/** The four places of an open plan, under one title block. */
+function Places({
+  route,
+  open,
+  worked,
+}: {
+  readonly route: PlanRoute
+  readonly open: OpenPlan
+  readonly worked: WorkedOut
+}) {
+  const { say } = useWords()
+  const nowMs = useNow()
+  const working = useWorking()
+  const { id, place } = route
+  const { plan } = open
+  const { open: showWorking } = working
+  const set = useCallback((fields: Readonly<Record<string, unknown>>) => applySet(fields).ok, [])
+  const edit = useCallback((change: Parameters<typeof editPlan>[0]) => editPlan(change).ok, [])
+  const inHand = useMemo(() => ({ plan, set, edit, showWorking }), [plan, set, edit, showWorking])
+  return (
+    <PlanInHandContext value={inHand}>
+      <Page
+        path={placeHref(id, place)}
+        title={`${say(`place.${place}`)}: ${plan.name} · ${say('app.name')}`}
+        kind="placed"
+        header={
+          <Header
+            title={<h1>{plan.name}</h1>}
+            safety={savingLine(open.saving, nowMs)}
+            back={{ href: FRONT, label: say('app.back-to-plans') }}
+            tools={
+              <>
+                <button type="button" aria-label={say('app.undo')} disabled={!open.canUndo} onClick={undo}>
+                  <Icon name="undo" />
+                </button>
+                {open.canRedo && (
+                  <button type="button" aria-label={say('app.redo')} onClick={redo}>
+                    <Icon name="redo" />
+                  </button>
+                )}
+              </>
+            }
+          />
+        }
+        foot={
+          <Bar
+            label={say('app.places')}
+            current={place}
+            places={PLACES.map((key) => ({ key, icon: key, label: say(`place.${key}`), href: placeHref(id, key) }))}
+          />
+        }
+      >
+        <Place route={route} worked={worked} />
+      </Page>
+      <WorkingSheet
+        path={working.path}
+        onOpen={working.open}
+        onBack={working.back}
+        onClose={working.close}
+        onChange={(field) => {
+          const home = homeOf(field)
+          working.closeThen(() => {
+            goTo(cardHref(id, home.place, home.card, field))
+          })
+        }}
+      />
+    </PlanInHandContext>
+  )
+}
+
+function Place({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
+  switch (route.place) {
+    case 'plan':
+      return <PlanPlace route={route} worked={worked} />
+    case 'buy':
+      return <BuyPlace route={route} worked={worked} />
+    case 'build':
+      return <BuildPlace worked={worked} />
+    case 'run':
+      return <RunPlace worked={worked} />
+    default:
+      return route.place satisfies never
+  }
+}

@@ -1,0 +1,117 @@
+import { useState } from 'react'
+import type { Finding } from '../../../core/basics/finding.ts'
+import type { WorkedOut } from '../../../core/work-out.ts'
+import { Button } from '../../parts/Button.tsx'
+import { KeyNum } from '../../parts/Num.tsx'
+import { Segments } from '../../parts/Picks.tsx'
+import { MoneyRow } from '../../parts/MoneyRow.tsx'
+import { useWords } from '../../words/use-words.tsx'
+import { Findings } from '../plan/Findings.tsx'
+import { worstFirst } from '../plan/order-findings.ts'
+import { TotalAloud } from '../plan/TotalAloud.tsx'
+import type { PlanRoute } from '../PlanHere.tsx'
+import { cardHref } from '../route.ts'
+import { goTo } from '../use-route.ts'
+import { KeyFigure, Worked } from '../working/Worked.tsx'
+import './buy.css'
+import { ItemSheet } from './ItemSheet.tsx'
+import { itemOfCard } from './item-of-card.ts'
+import { PrintedList } from './PrintedList.tsx'
+import { SellerPart } from './SellerPart.tsx'
+
+/** Buy: everything by seller, from need to money, and the list for the market. */
+export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
+  const words = useWords()
+  const { say, share } = words
+  const { plan, costs, purchase } = worked
+  const [column, setColumn] = useState<'priced' | 'blank'>('priced')
+  const isPriced = costs.unpriced.length === 0
+  const item = itemOfCard(route.card, plan)
+  const findings = worstFirst(worked.findings)
+  const isMoney = ({ card, level }: Finding) => card === 'money' && level !== 'good'
+  return (
+    <>
+      <div className="screen-only stack">
+        <h2 className="hide">{say('place.buy')}</h2>
+        <div className="figs">
+          <KeyFigure label={say(isPriced ? 'buy.total' : 'buy.total-so-far')} of={costs.total} />
+          {!isPriced && (
+            <KeyNum
+              label={say('buy.unpriced')}
+              figure={words.number(costs.unpriced.length)}
+              onOpen={() => {
+                const [first] = costs.unpriced
+                if (first !== undefined) goTo(cardHref(route.id, 'buy', `item:${first}`))
+              }}
+            />
+          )}
+        </div>
+        <TotalAloud costs={costs} />
+        {findings.some(isMoney) && <Findings findings={findings} only={isMoney} />}
+        <div className="two-columns">
+          {costs.sellers.map((seller) => (
+            <SellerPart key={`${seller.seller} ${seller.sellerName}`} seller={seller} planId={route.id} />
+          ))}
+          {purchase.free.length > 0 && (
+            <section>
+              <div className="seller">
+                <h2>{say('buy.free')}</h2>
+              </div>
+              {purchase.free.map((total) => (
+                <div className="item" key={total.item}>
+                  <span className="item-words">
+                    <b>{words.named(`item.${total.item}`)}</b>
+                    <span className="quiet">{say('buy.for', { uses: usesOf(total.needs, words.named) })}</span>
+                  </span>
+                  <Worked of={total.gross} />
+                </div>
+              ))}
+            </section>
+          )}
+          <section>
+            <div className="seller">
+              <h2>{say('buy.by-part')}</h2>
+            </div>
+            {costs.sections.map(({ section, cost }) => (
+              <MoneyRow key={section} name={words.named(`section.${section}`)}>
+                <Worked of={cost} />
+              </MoneyRow>
+            ))}
+            <MoneyRow name={say('buy.contingency', { share: share(plan.money.contingency) })}>
+              <Worked of={costs.contingency} />
+            </MoneyRow>
+            <MoneyRow name={say(isPriced ? 'buy.sum' : 'buy.total-so-far')} isTotal>
+              {words.money(costs.total.value)}
+            </MoneyRow>
+          </section>
+        </div>
+        <section className="stack print-choice">
+          <Segments
+            name={say('buy.print')}
+            choices={[
+              { key: 'priced', label: say('buy.print-priced') },
+              { key: 'blank', label: say('buy.print-blank') },
+            ]}
+            chosen={column}
+            onChoose={setColumn}
+          />
+          <Button
+            shape="big"
+            icon="print"
+            onPress={() => {
+              window.print()
+            }}
+          >
+            {say('buy.print')}
+          </Button>
+        </section>
+      </div>
+      <PrintedList worked={worked} column={column} />
+      {item !== null && <ItemSheet key={item} item={item} route={route} worked={worked} />}
+    </>
+  )
+}
+
+function usesOf(needs: WorkedOut['needs'], named: (key: string) => string): string {
+  return [...new Set(needs.map(({ use }) => named(`use.${use}`)))].join(', ')
+}

@@ -1,0 +1,146 @@
+import { useEffect } from 'react'
+import type { Offer } from '../../../core/plan/schema.ts'
+import { itemOf, type ItemKey } from '../../../core/quantities/items.ts'
+import type { WorkedOut } from '../../../core/work-out.ts'
+import { Button } from '../../parts/Button.tsx'
+import { MoneyRow } from '../../parts/MoneyRow.tsx'
+import { Sheet } from '../../parts/Sheet.tsx'
+import { todayIso } from '../../words/dates.ts'
+import { useWords } from '../../words/use-words.tsx'
+import { usePlan } from '../fields/plan-in-hand.ts'
+import { TotalAloud } from '../plan/TotalAloud.tsx'
+import type { PlanRoute } from '../PlanHere.tsx'
+import { placeHref } from '../route.ts'
+import { useCloseCard } from '../use-close-card.ts'
+import { KeyFigure, Worked } from '../working/Worked.tsx'
+import { itemName } from './line-text.ts'
+import { newKey } from './new-key.ts'
+import { OfferFields } from './OfferFields.tsx'
+
+/** The usual lot of the trade as an offer without a price, to begin from. */
+function usualOffer(key: ItemKey): Offer {
+  const item = itemOf(key)
+  return {
+    item: key,
+    lotSize: item.lotSize,
+    lotName: item.lotName,
+    priceMinor: null,
+    seller: item.seller,
+    sellerName: '',
+    place: '',
+    seen: todayIso(),
+    leastLots: 1,
+    transportMinor: 0,
+    tripLots: 0,
+    widthM: item.widthM ?? 0,
+    chosen: false,
+  }
+}
+
+/** Everything about buying one thing: its offers, and the way from what the work needs to what it costs. */
+export function ItemSheet({
+  item,
+  route,
+  worked,
+}: {
+  readonly item: ItemKey
+  readonly route: PlanRoute
+  readonly worked: WorkedOut
+}) {
+  const words = useWords()
+  const { say } = words
+  const { plan, set } = usePlan()
+  const close = useCloseCard(placeHref(route.id, 'buy'))
+  const { field } = route
+  useEffect(() => {
+    if (field === null) return
+    const box = document.getElementById(field)
+    box?.scrollIntoView({ block: 'center' })
+    box?.focus()
+  }, [field])
+  const offers = Object.entries(plan.offers).filter(([, offer]) => offer.item === item)
+  const lines = worked.purchase.lines.filter((line) => line.item === item)
+  const name = itemName(item, plan, words)
+  const put = (id: string, offer: Offer) => set({ [`offers.${id}`]: offer })
+  return (
+    <Sheet
+      title={name}
+      closeLabel={say('app.close')}
+      onClose={close}
+      height="full"
+      foot={
+        <>
+          <div className="figs foot-figs">
+            <KeyFigure
+              label={say(worked.costs.unpriced.length === 0 ? 'buy.total' : 'buy.total-so-far')}
+              of={worked.costs.total}
+            />
+          </div>
+          <TotalAloud costs={worked.costs} />
+        </>
+      }
+    >
+      {offers.length === 0 && (
+        <>
+          <p className="quiet">{say('offer.none')}</p>
+          <OfferFields
+            id={null}
+            offer={usualOffer(item)}
+            onChange={(offer) => {
+              put(newKey(), offer)
+            }}
+          />
+        </>
+      )}
+      {offers.map(([id, offer], index) => (
+        <section className="stack" key={id}>
+          {offers.length > 1 && <h3>{say('offer.number', { number: index + 1 })}</h3>}
+          <OfferFields
+            id={id}
+            offer={offer}
+            onChange={(changed) => {
+              put(id, changed)
+            }}
+          />
+          <Button onPress={() => set({ [`offers.${id}`]: undefined })}>{say('offer.forget')}</Button>
+        </section>
+      ))}
+      {offers.length > 0 && (
+        <Button
+          shape="big"
+          icon="plus"
+          onPress={() => {
+            put(newKey(), usualOffer(item))
+          }}
+        >
+          {say('offer.another')}
+        </Button>
+      )}
+      <h3>{say('buy.working')}</h3>
+      {lines.map((line, index) => (
+        <div key={line.offerId ?? index}>
+          <MoneyRow name={say('buy.net')}>
+            <Worked of={line.net} />
+          </MoneyRow>
+          <MoneyRow name={say('buy.waste')}>
+            <Worked of={line.gross} />
+          </MoneyRow>
+          <MoneyRow name={say('buy.lot')}>
+            <Worked of={line.lots} />
+          </MoneyRow>
+          <MoneyRow name={say('buy.bought')}>
+            <Worked of={line.bought} />
+          </MoneyRow>
+          <MoneyRow name={say('buy.surplus')}>
+            <Worked of={line.surplus} />
+          </MoneyRow>
+          {line.cost && (
+            <MoneyRow name={say('buy.cost')}>
+              <Worked of={line.cost} />
+            </MoneyRow>
+          )}
+        </div>
+      ))}
+    </Sheet>
+  )
+}

@@ -1,0 +1,54 @@
+import type { SellerCost } from '../../../core/costs/costs.ts'
+import type { PurchaseLine } from '../../../core/purchase/line.ts'
+import { useWords } from '../../words/use-words.tsx'
+import { usePlan } from '../fields/plan-in-hand.ts'
+import { cardHref } from '../route.ts'
+import { Worked } from '../working/Worked.tsx'
+import { itemName, lotsText, lotText, whyText } from './line-text.ts'
+
+/** What is bought of one seller. A tap on the thing changes price, lot or seller; a tap on the money opens its working. */
+export function SellerPart({ seller, planId }: { readonly seller: SellerCost; readonly planId: string }) {
+  const words = useWords()
+  const { named } = words
+  const kind = named(`seller.${seller.seller}`)
+  return (
+    <section>
+      <div className="seller">
+        <h2>
+          {kind}
+          {seller.sellerName !== '' && <small className="quiet">{seller.sellerName}</small>}
+        </h2>
+        {seller.lines.length > seller.unpriced && <Worked of={seller.cost} label={kind} />}
+      </div>
+      <ul>
+        {seller.lines.map((line, index) => (
+          <Line key={`${line.item} ${line.offerId ?? ''} ${String(index)}`} line={line} planId={planId} />
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+function Line({ line, planId }: { readonly line: PurchaseLine; readonly planId: string }) {
+  const words = useWords()
+  const { plan } = usePlan()
+  const { say } = words
+  const name = itemName(line.item, plan, words)
+  const lot = lotText(line, words)
+  const href = cardHref(planId, 'buy', `item:${line.item}`)
+  return (
+    <li className="item">
+      <a className="item-words" href={href} aria-label={say('buy.change', { item: name })}>
+        <b>{say('buy.lots', { count: lotsText(line, words), name: lot === '' ? name : `${name}, ${lot}` })}</b>
+        <span className="quiet">{whyText(line, words)}</span>
+      </a>
+      {line.cost === null ? (
+        <a className="btn" href={href} aria-label={say('buy.price-of', { item: name })}>
+          {say('buy.no-price')}
+        </a>
+      ) : (
+        <Worked of={line.cost} label={name} />
+      )}
+    </li>
+  )
+}

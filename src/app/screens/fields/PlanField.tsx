@@ -1,0 +1,106 @@
+import { useState, type ReactNode } from 'react'
+import type { Limit } from '../../../core/plan/limits.ts'
+import { Segments } from '../../parts/Picks.tsx'
+import { Stepper } from '../../parts/Stepper.tsx'
+import { inLine } from '../../words/show.ts'
+import { useWords } from '../../words/use-words.tsx'
+import { fieldWay, type FieldWay } from './field-way.ts'
+import { usePlan } from './plan-in-hand.ts'
+import { valueAt } from './value-at.ts'
+
+/** A typed number of the plan, by its path: shown, stepped and read in the reader's units, refused beyond its limits. */
+export function PlanField({ at, help }: { readonly at: string; readonly help?: ReactNode }) {
+  const words = useWords()
+  const { plan, set } = usePlan()
+  const [isRefused, setIsRefused] = useState(false)
+  const value = valueAt(plan, at)
+  if (typeof value !== 'number') return null
+  return (
+    <NumberField
+      id={at}
+      name={words.named(`field.${at}`)}
+      value={value}
+      way={fieldWay(at, words)}
+      onChange={(next) => {
+        setIsRefused(!set({ [at]: next }))
+      }}
+      help={isRefused ? words.say('field.refused') : help}
+    />
+  )
+}
+
+/** A typed number with the words that belong to it, whatever keeps it. */
+export function NumberField({
+  id,
+  name,
+  value,
+  way,
+  limit = way.limit,
+  onChange,
+  help,
+}: {
+  readonly id?: string
+  readonly name: string
+  readonly value: number
+  readonly way: FieldWay
+  readonly limit?: Limit
+  readonly onChange: (value: number) => void
+  readonly help?: ReactNode
+}) {
+  const { say } = useWords()
+  const least = inLine(way.show(limit.min))
+  const most = inLine(way.show(limit.max))
+  return (
+    <Stepper
+      {...(id !== undefined && { id })}
+      name={name}
+      value={value}
+      min={limit.min}
+      max={limit.max}
+      step={way.step}
+      keyboard={way.keyboard}
+      onChange={onChange}
+      help={help}
+      text={{
+        show: way.show,
+        read: way.read,
+        notANumber: say('field.not-a-number', { example: inLine(way.show(value)) }),
+        outside: say('field.outside', { min: least, max: most }),
+        less: say('field.less', { name }),
+        more: say('field.more', { name }),
+        atLeast: say('field.least', { value: least }),
+        atMost: say('field.most', { value: most }),
+      }}
+    />
+  )
+}
+
+/** A number that may be unknown: the plan keeps null until someone has measured it. */
+export function MaybeField({
+  at,
+  begin,
+  help,
+}: {
+  readonly at: string
+  readonly begin: number
+  readonly help?: ReactNode
+}) {
+  const { say, named } = useWords()
+  const { plan, set } = usePlan()
+  const isKnown = valueAt(plan, at) !== null
+  return (
+    <div className="stack">
+      <Segments
+        name={named(`field.${at}`)}
+        isNameShown={!isKnown}
+        choices={[
+          { key: 'no', label: say('field.not-known') },
+          { key: 'yes', label: say('field.known') },
+        ]}
+        chosen={isKnown ? 'yes' : 'no'}
+        onChoose={(key) => set({ [at]: key === 'yes' ? begin : null })}
+      />
+      {isKnown && <PlanField at={at} help={help} />}
+    </div>
+  )
+}

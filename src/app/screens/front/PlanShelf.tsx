@@ -1,0 +1,100 @@
+import { outlineOf } from '../../../core/geometry/outline.ts'
+import type { Plan } from '../../../core/plan/schema.ts'
+import { MiniKiln } from '../../drawings/MiniKiln.tsx'
+import { Button } from '../../parts/Button.tsx'
+import { Icon } from '../../parts/Icon.tsx'
+import type { PlanRow } from '../../state/app-state.ts'
+import { showWhen } from '../../words/dates.ts'
+import { useWords } from '../../words/use-words.tsx'
+import { wordsFor } from '../../words/words.ts'
+import { savePlanFile } from '../../state/save-plan-file.ts'
+import { placeHref } from '../route.ts'
+import { useNow } from '../use-now.ts'
+
+/** Width of the widest picture, px, and the largest scale: a single small kiln is not blown up. */
+const WIDEST_PX = 132
+const MOST_PX_PER_M = 60
+
+/** One scale for the whole list: the longest kiln just fits its picture. */
+function scaleFor(rows: readonly PlanRow[]): number {
+  const lengths = rows.flatMap(({ plan }) => (plan === null ? [] : [outlineOf(plan).outsideLength.value]))
+  return Math.min(MOST_PX_PER_M, WIDEST_PX / Math.max(1, ...lengths))
+}
+
+/** Plans standing on their ground lines, newest first, all drawn to one scale. */
+export function PlanShelf({
+  rows,
+  onTools,
+}: {
+  readonly rows: readonly PlanRow[]
+  readonly onTools: (row: PlanRow) => void
+}) {
+  const { say } = useWords()
+  const unitsPerM = scaleFor(rows)
+  return (
+    <ul className="shelves">
+      {rows.map((row) => (
+        <li key={row.id} className="shelf">
+          {row.plan === null ? <Unreadable row={row} /> : <Readable row={row} plan={row.plan} unitsPerM={unitsPerM} />}
+          {row.plan !== null && (
+            <button
+              type="button"
+              className="shelf-tools"
+              aria-label={say('front.more', { name: row.name })}
+              onClick={() => {
+                onTools(row)
+              }}
+            >
+              <Icon name="more" />
+            </button>
+          )}
+        </li>
+      ))}
+    </ul>
+  )
+}
+
+function Readable({
+  row,
+  plan,
+  unitsPerM,
+}: {
+  readonly row: PlanRow
+  readonly plan: Plan
+  readonly unitsPerM: number
+}) {
+  const { say } = useWords()
+  const nowMs = useNow()
+  const words = wordsFor({ ...plan.show, currency: plan.currency })
+  return (
+    <a className="shelf-plan" href={placeHref(row.id, 'plan')}>
+      <MiniKiln plan={plan} unitsPerM={unitsPerM} />
+      <span className="shelf-words">
+        <b>{row.name}</b>
+        <span>
+          {say('front.answer', { chambers: plan.chambers.count, mass: words.mass(plan.catch.freshKgPerDay) })}
+        </span>
+        <span className="quiet">
+          {plan.example && `${say('front.is-example')} · `}
+          {say('front.saved', { when: showWhen(row.savedAtMs, nowMs) })}
+        </span>
+      </span>
+    </a>
+  )
+}
+
+/** A plan that this version cannot read hides nothing: it keeps its place, and its data can be taken away as they are. */
+function Unreadable({ row }: { readonly row: PlanRow }) {
+  const { say } = useWords()
+  return (
+    <div className="shelf-plan">
+      <span className="shelf-words">
+        <b>{row.name}</b>
+        <span>{say(row.trouble?.kind === 'newer' ? 'front.newer' : 'front.damaged')}</span>
+        <Button icon="file" onPress={() => void savePlanFile(row.id)}>
+          {say('front.take-copy')}
+        </Button>
+      </span>
+    </div>
+  )
+}

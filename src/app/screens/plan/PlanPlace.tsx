@@ -1,0 +1,84 @@
+import { useMemo, useState } from 'react'
+import type { WorkedOut } from '../../../core/work-out.ts'
+import { KilnDrawing, type View } from '../../drawings/KilnDrawing.tsx'
+import { DecisionLine } from '../../parts/DecisionLine.tsx'
+import { Segments } from '../../parts/Picks.tsx'
+import { useWords } from '../../words/use-words.tsx'
+import { PlanPicture } from '../pictures/PlanPicture.tsx'
+import type { PlanRoute } from '../PlanHere.tsx'
+import { cardHref } from '../route.ts'
+import { KeyFigure } from '../working/Worked.tsx'
+import { answerTo } from './answers.ts'
+import { CardSheet } from './CardSheet.tsx'
+import { PLAN_CARDS, isPlanCard } from './cards.ts'
+import { Findings } from './Findings.tsx'
+import { MoneyFigure } from './MoneyFigure.tsx'
+import { worstFirst } from './order-findings.ts'
+import './plan.css'
+import { TotalAloud } from './TotalAloud.tsx'
+
+const VIEWS: readonly View[] = ['plan', 'front', 'section']
+
+/** Plan: the drawing on top, what to know under it, then every decision with its present answer. */
+export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
+  const words = useWords()
+  const { say, named } = words
+  const [view, setView] = useState<View>('plan')
+  const findings = useMemo(() => worstFirst(worked.findings), [worked.findings])
+  const { plan, fish, costs } = worked
+  const units = worked.needs.find(({ item }) => item === 'wall-unit')
+  return (
+    <>
+      {plan.example && <p className="quiet example-line">{say('app.example')}</p>}
+      <div className="split">
+        <section className="look stack" aria-label={say('plan.drawings')}>
+          <div className="one-view">
+            <KilnDrawing view={view} worked={worked} findings={findings} />
+          </div>
+          <div className="all-views">
+            {VIEWS.map((one) => (
+              <KilnDrawing key={one} view={one} worked={worked} findings={findings} />
+            ))}
+          </div>
+          <div className="one-view">
+            <Segments
+              name={say('plan.drawings')}
+              choices={VIEWS.map((key) => ({ key, label: say(`plan.view.${key}`) }))}
+              chosen={view}
+              onChoose={setView}
+            />
+          </div>
+          <div className="figs">
+            <KeyFigure label={say('plan.fish')} of={fish.freshPerDay} />
+            {units && <KeyFigure label={named(`plan.units.${plan.walls.unit.family}`)} of={units.net} />}
+            <MoneyFigure costs={costs} planId={route.id} />
+          </div>
+          <TotalAloud costs={costs} />
+        </section>
+        <section className="stack">
+          <h2 className="hide">{say('plan.findings')}</h2>
+          {findings.length > 0 ? (
+            <Findings findings={findings} isShort />
+          ) : (
+            <p className="quiet">{say('plan.no-findings')}</p>
+          )}
+          <h2 className="hide">{say('plan.decisions')}</h2>
+          <div>
+            {PLAN_CARDS.map((card) => (
+              <DecisionLine
+                key={card}
+                name={say(`card.${card}`)}
+                answer={answerTo(card, worked, words)}
+                picture={<PlanPicture card={card} plan={plan} />}
+                href={cardHref(route.id, 'plan', card)}
+              />
+            ))}
+          </div>
+        </section>
+      </div>
+      {isPlanCard(route.card) && (
+        <CardSheet key={route.card} card={route.card} route={route} worked={worked} findings={findings} />
+      )}
+    </>
+  )
+}

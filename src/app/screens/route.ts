@@ -1,0 +1,50 @@
+export const PLACES = ['plan', 'buy', 'build', 'run'] as const
+export type Place = (typeof PLACES)[number]
+
+/** Where one is in the app. A card is a decision opened over a place; a field is the one to look at in it. */
+export type Route =
+  | { readonly screen: 'front' }
+  | { readonly screen: 'new' }
+  | { readonly screen: 'settings' }
+  | {
+      readonly screen: 'plan'
+      readonly id: string
+      readonly place: Place
+      readonly card: string | null
+      readonly field: string | null
+    }
+
+const isPlace = (text: string | undefined): text is Place => PLACES.some((place) => place === text)
+
+const decoded = (text: string): string => {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return text
+  }
+}
+
+/** The part of the address after # as a place in the app; what is not understood leads to the front page. */
+export function readRoute(hash: string): Route {
+  const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?')
+  const [screen, id, place, card] = path.split('/').map(decoded)
+  if (screen === 'new' || screen === 'settings') return { screen }
+  if (screen !== 'plan' || id === undefined || id === '') return { screen: 'front' }
+  const field = new URLSearchParams(query).get('field')
+  return {
+    screen,
+    id,
+    place: isPlace(place) ? place : 'plan',
+    card: card === undefined || card === '' ? null : card,
+    field,
+  }
+}
+
+export const FRONT = '#/'
+export const NEW = '#/new'
+export const SETTINGS = '#/settings'
+
+export const placeHref = (id: string, place: Place): string => `#/plan/${encodeURIComponent(id)}/${place}`
+
+export const cardHref = (id: string, place: Place, card: string, field?: string): string =>
+  `${placeHref(id, place)}/${encodeURIComponent(card)}${field === undefined ? '' : `?field=${encodeURIComponent(field)}`}`

@@ -1,0 +1,26 @@
+import { Header } from '../../parts/Header.tsx'
+import { useWords } from '../../words/use-words.tsx'
+import { OfflineLine } from '../front/OfflineLine.tsx'
+import { LightChoice } from '../LightChoice.tsx'
+import { Page } from '../Page.tsx'
+import { FRONT, SETTINGS } from '../route.ts'
+
+/** What belongs to the phone and not to a plan. */
+export function Settings() {
+  const { say } = useWords()
+  return (
+    <Page
+      path={SETTINGS}
+      title={`${say('settings.title')} · ${say('app.name')}`}
+      kind="single"
+      header={
+        <Header title={<h1>{say('settings.title')}</h1>} back={{ href: FRONT, label: say('app.back-to-plans') }} />
+      }
+    >
+      <LightChoice />
+      <p className="quiet">{say('settings.light-why')}</p>
+      <p className="quiet">{say('settings.units-why')}</p>
+      <OfflineLine />
+    </Page>
+  )
+}
