@@ -49,7 +49,7 @@ function nelderMead(f: (x: readonly number[]) => number, start: readonly number[
 
 const noise = fc.double({ min: -0.008, max: 0.008, noNaN: true })
 
-describe('tape adjustment', () => {
+describe('tape adjustment', { timeout: 60_000 }, () => {
   it('fits no worse than a general minimiser and no better than it either, on random quadrilaterals', () => {
     const shift = fc.double({ min: -0.03, max: 0.03, noNaN: true })
     fc.assert(

@@ -48,7 +48,7 @@ type Span = readonly [number, number]
 /** One level for the whole trench: as many courses lower as the lowest ground of the trench asks for. */
 const levelSteps = ({ plane, trench, gaugeM }: Slope, refused: StepRefusal | null): FootingSteps => ({
   axis: 'x',
-  zones: [{ step: -coursesUnder(lowestGround(plane, trench.outline), gaugeM), fromM: -Infinity, toM: Infinity }],
+  zones: [{ step: 0 - coursesUnder(lowestGround(plane, trench.outline), gaugeM), fromM: -Infinity, toM: Infinity }],
   overlapM: 0,
   stepM: 0,
   refused,
@@ -67,39 +67,39 @@ export function footingSteps(slope: Slope): FootingSteps {
   const stepM = coursesAStep * gaugeM
   const overlapM = stepOverlap(stepM, thicknessM)
   const axis = Math.abs(plane.across) >= Math.abs(plane.back) ? 'x' : 'y'
-  const cuts = cutsDownhill(slope, axis, stepM, overlapM)
-  if (cuts === null) return levelSteps(slope, 'too-close')
-  return { axis, zones: zonesOf(cuts, coursesAStep, alongSlope(slope, axis) > 0), overlapM, stepM, refused: null }
+  const way = wayDownhill(slope, axis, stepM, overlapM)
+  if (way === null) return levelSteps(slope, 'too-close')
+  return { axis, zones: zonesOf(way, coursesAStep, alongSlope(slope, axis) > 0), overlapM, stepM, refused: null }
 }
 
 const alongSlope = ({ plane }: Slope, axis: 'x' | 'y'): number => (axis === 'x' ? plane.across : plane.back)
 
-interface Cut {
-  readonly atM: number
-  /** Steps down so far, on the lower side of this cut. */
-  readonly steps: number
+interface WayDownhill {
+  /** Steps under the level case that the highest length already stands. */
+  readonly firstSteps: number
+  /** Where each further step goes down, from high to low. */
+  readonly cuts: readonly number[]
 }
 
 /** Where the footing must be one step lower, going downhill; null where two cuts stand closer than the overlap. */
-function cutsDownhill(slope: Slope, axis: 'x' | 'y', stepM: number, overlapM: number): Cut[] | null {
+function wayDownhill(slope: Slope, axis: 'x' | 'y', stepM: number, overlapM: number): WayDownhill | null {
   const { outline } = slope.trench
   const [from, to] = axis === 'x' ? [outline.x0M, outline.x1M] : [outline.y0M, outline.y1M]
   const rise = alongSlope(slope, axis)
   const cross = lowestGround(slope.plane, outline) - Math.min(rise * from, rise * to)
   const downhill = -Math.sign(rise)
   const [top, bottom] = downhill > 0 ? [from, to] : [to, from]
-  const cuts: Cut[] = []
-  let above = top
-  for (let steps = 1; ; steps++) {
-    const groundThere = -(steps - 1) * stepM
-    const due = (groundThere - cross) / rise
-    if ((due - bottom) * downhill >= -SAME_LENGTH_M) return cuts
-    const atM = clearOfBands((due - top) * downhill < 0 ? top : due, slope.bandsAcross[axis], downhill)
-    const room = (atM - above) * downhill
-    if (cuts.length > 0 && room < overlapM) return null
+  const cuts: number[] = []
+  let firstSteps = 0
+  for (let steps = 0; ; steps++) {
+    const due = (-steps * stepM - cross) / rise
+    if ((due - bottom) * downhill >= -SAME_LENGTH_M) return { firstSteps, cuts }
+    const atM = clearOfBands(due, slope.bandsAcross[axis], downhill)
+    const room = (atM - (cuts.at(-1) ?? top)) * downhill
     // A first length shorter than the overlap is not worth a step: the lower level begins at the end.
-    cuts.push({ atM: room < overlapM ? top : atM, steps })
-    above = atM
+    if (room >= overlapM) cuts.push(atM)
+    else if (cuts.length === 0) firstSteps++
+    else return null
   }
 }
 
@@ -109,11 +109,11 @@ const clearOfBands = (atM: number, bands: readonly Span[], downhill: number): nu
   return downhill > 0 ? band[0] : band[1]
 }
 
-function zonesOf(cuts: readonly Cut[], coursesAStep: number, rises: boolean): FootingZone[] {
+function zonesOf({ firstSteps, cuts }: WayDownhill, coursesAStep: number, rises: boolean): FootingZone[] {
   const order = rises ? cuts.toReversed() : cuts
-  const edges = [-Infinity, ...order.map((cut) => cut.atM), Infinity]
+  const edges = [-Infinity, ...order, Infinity]
   return edges.slice(1).map((toM, index) => {
-    const steps = rises ? cuts.length - index : index
+    const steps = firstSteps + (rises ? cuts.length - index : index)
     return { step: steps === 0 ? 0 : -steps * coursesAStep, fromM: edges[index] ?? -Infinity, toM }
   })
 }

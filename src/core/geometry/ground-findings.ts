@@ -124,7 +124,7 @@ function slopeFindings({ ground, outside, footing }: KilnGeometry): Finding[] {
     const thicken = remedy('thicken-footing', { thickness: metres(gauge) }, { 'ground.thicknessM': gauge })
     const fits = refused === 'course-thicker-than-footing' && gauge <= LIMITS['ground.thicknessM'].max
     findings.push(
-      finding('caution', `steps-${refused}`, { gauge: metres(footing.gauge.value) }, fits ? [thicken, level] : [level]),
+      finding('caution', `steps-${refused}`, { gauge: metres(footing.gauge.value) }, fits ? [level, thicken] : [level]),
     )
   }
   const lowest = Math.max(...footing.beds.map((bed) => -bed.step))

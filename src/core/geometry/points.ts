@@ -19,8 +19,9 @@ export interface GroundPoint {
 }
 
 const cornersOf = (box: Rect, kind: GroundPoint['kind'], chamber: number | null): GroundPoint[] => {
+  const prefix = chamber === null ? (kind === 'outside' ? '' : `${kind}-`) : `${kind}-${String(chamber)}-`
   const at = (corner: Corner, xM: number, yM: number): GroundPoint => ({
-    id: [kind === 'outside' ? [] : kind, chamber ?? [], corner].flat().join('-'),
+    id: prefix + corner,
     kind,
     chamber,
     corner,

@@ -122,7 +122,7 @@ export function layoutRequest(plan: Plan, coursing: Coursing, geometry: Pick<Kil
     courses,
     opening: { widthM: openings.widthM, head: headOf(plan, courses) },
     cutLossM: walls.cutLossM,
-    ...(geometry.footing.steps.zones.length > 1 && { lowestCourseAt: extraCoursesAt(geometry) }),
+    ...(geometry.footing.steps.zones.some(({ step }) => step < 0) && { lowestCourseAt: extraCoursesAt(geometry) }),
   }
 }
 
