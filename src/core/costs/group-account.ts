@@ -3,7 +3,8 @@ import { wholeNear } from '../basics/count.ts'
 import { splitMinor } from '../basics/money.ts'
 import { byText } from '../basics/order.ts'
 import type { Finding } from '../basics/finding.ts'
-import type { Contribution, Plan } from '../plan/schema.ts'
+import type { Contribution } from '../plan/money-records.ts'
+import type { Plan } from '../plan/schema.ts'
 
 /** One member's side of the book, minor units. */
 export interface MemberAccount {
@@ -71,7 +72,10 @@ export function groupAccount(plan: Plan): GroupAccount {
       id,
       'money',
       'p − r',
-      { p: sumOf('spent.purchases-all', 'money', records('purchase')), r: sumOf('spent.returns-all', 'money', records('return')) },
+      {
+        p: sumOf('spent.purchases-all', 'money', records('purchase')),
+        r: sumOf('spent.returns-all', 'money', records('return')),
+      },
       (of) => of.p - of.r,
     )
   }
@@ -83,10 +87,23 @@ export function groupAccount(plan: Plan): GroupAccount {
         .filter(([, payout]) => member === null || payout.member === member)
         .map(([key, { amountMinor }]) => typed('group.payout', 'money', amountMinor, `payouts.${key}.amountMinor`)),
     )
-  const total = (id: string, of: 'promised' | 'given', among: readonly Given[]) => sumOf(id, 'money', among.map((each) => each[of]))
+  const total = (id: string, of: 'promised' | 'given', among: readonly Given[]) =>
+    sumOf(
+      id,
+      'money',
+      among.map((each) => each[of]),
+    )
 
-  const cash = total('group.cash', 'given', contributions.filter(({ one }) => one.kind === 'cash'))
-  const inKind = total('group.in-kind', 'given', contributions.filter(({ one }) => one.kind !== 'cash'))
+  const cash = total(
+    'group.cash',
+    'given',
+    contributions.filter(({ one }) => one.kind === 'cash'),
+  )
+  const inKind = total(
+    'group.in-kind',
+    'given',
+    contributions.filter(({ one }) => one.kind !== 'cash'),
+  )
   const fromBox = paidBy(null, 'group.from-box')
   const cashInBox = derive(
     'group.box',
@@ -98,14 +115,23 @@ export function groupAccount(plan: Plan): GroupAccount {
   const ids = memberIds(plan)
   const pockets = ids.map((id) => paidBy(id, 'group.own-pocket'))
   const used = sumOf('group.used', 'money', [fromBox, ...pockets, inKind])
-  const shares = splitMinor(used.value, ids.map((id) => plan.members[id]?.weight ?? 0))
+  const shares = splitMinor(
+    used.value,
+    ids.map((id) => plan.members[id]?.weight ?? 0),
+  )
   const members = ids.map((id, at): MemberAccount => {
     const own = contributions.filter(({ one }) => one.member === id)
     const promised = total('group.promised', 'promised', own)
     const given = total('group.given', 'given', own)
     const ownPocket = pockets[at] ?? sumOf('group.own-pocket', 'money', [])
     const paidOut = paidOutTo(id)
-    const putIn = derive('group.put-in', 'money', 'g + p − o', { g: given, p: ownPocket, o: paidOut }, (of) => of.g + of.p - of.o)
+    const putIn = derive(
+      'group.put-in',
+      'money',
+      'g + p − o',
+      { g: given, p: ownPocket, o: paidOut },
+      (of) => of.g + of.p - of.o,
+    )
     const shareMinor = shares[at] ?? 0
     return {
       id,

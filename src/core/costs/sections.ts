@@ -35,11 +35,21 @@ export function sectionCosts(
 function sharesOf(cost: Derived<'money'>, needs: readonly Need[]): [Section, Derived<'money'>][] {
   const [only] = needs
   if (only !== undefined && needs.every((one) => one.section === only.section)) return [[only.section, cost]]
-  const all = sumOf('cost.need-all', only?.gross.unit ?? '1', needs.map((one) => one.gross))
+  const all = sumOf(
+    'cost.need-all',
+    only?.gross.unit ?? '1',
+    needs.map((one) => one.gross),
+  )
   let before: Derived<'money'> | null = null
   return needs.map((one, at) => {
-    const reached = sumOf('cost.need-reached', all.unit, needs.slice(0, at + 1).map((each) => each.gross))
-    const upTo = derive('cost.up-to', 'money', 'round(c · r / a)', { c: cost, r: reached, a: all }, (of) => wholeNear((of.c * of.r) / of.a))
+    const reached = sumOf(
+      'cost.need-reached',
+      all.unit,
+      needs.slice(0, at + 1).map((each) => each.gross),
+    )
+    const upTo = derive('cost.up-to', 'money', 'round(c · r / a)', { c: cost, r: reached, a: all }, (of) =>
+      wholeNear((of.c * of.r) / of.a),
+    )
     const share =
       before === null
         ? upTo

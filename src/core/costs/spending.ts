@@ -2,7 +2,8 @@ import { lotsFor } from '../basics/count.ts'
 import { counted, derive, sumOf, typed, type Derived } from '../basics/derived.ts'
 import { byText } from '../basics/order.ts'
 import type { Finding } from '../basics/finding.ts'
-import type { Plan, Spending } from '../plan/schema.ts'
+import type { Spending } from '../plan/money-records.ts'
+import type { Plan } from '../plan/schema.ts'
 import { argsOf, type PurchaseLine } from '../purchase/line.ts'
 import { cheapestMix } from '../purchase/lot-mix.ts'
 import { isPriced, offersByItem, termsFor } from '../purchase/offers.ts'
@@ -41,7 +42,7 @@ export interface SpendingAccount {
 
 export function spendingAccount(plan: Plan, lines: readonly PurchaseLine[], costs: Costs): SpendingAccount {
   const records = Object.entries(plan.spending).toSorted(([a], [b]) => byText(a, b))
-  const offers = offersByItem(plan.offers)
+  const offers = offersByItem(plan)
   const items = ITEM_KEYS.flatMap((item) => {
     const own = lines.filter((line) => line.item === item)
     const bought = records.filter(([, record]) => record.item === item)
@@ -57,7 +58,11 @@ export function spendingAccount(plan: Plan, lines: readonly PurchaseLine[], cost
         : derive('spent.record-back', 'money', '0 − p', { p }, (of) => 0 - of.p, { args: { item: 'item.other' } })
     })
   const paid = sumOf('spent.paid', 'money', [...items.map((one) => one.paid), ...others])
-  const toPay = sumOf('spent.to-pay', 'money', items.flatMap((one) => (one.toPay === null ? [] : [one.toPay])))
+  const toPay = sumOf(
+    'spent.to-pay',
+    'money',
+    items.flatMap((one) => (one.toPay === null ? [] : [one.toPay])),
+  )
   const forecast = derive('spent.forecast', 'money', 'p + q', { p: paid, q: toPay }, (of) => of.p + of.q)
   const over = derive('spent.over', 'money', 'f − s', { f: forecast, s: costs.subtotal }, (of) => of.f - of.s)
   return {
@@ -66,7 +71,9 @@ export function spendingAccount(plan: Plan, lines: readonly PurchaseLine[], cost
     toPay,
     forecast,
     over,
-    sections: sectionCosts(items.flatMap(({ paid: cost, lines: [first] }) => (first === undefined ? [] : [{ cost, needs: first.needs }]))),
+    sections: sectionCosts(
+      items.flatMap(({ paid: cost, lines: [first] }) => (first === undefined ? [] : [{ cost, needs: first.needs }])),
+    ),
     findings: findingsOf(plan, records, over, costs),
   }
 }
@@ -82,9 +89,19 @@ function itemSpending(
   const bought = records.filter(([, { kind }]) => kind === 'purchase')
   const back = records.filter(([, { kind }]) => kind === 'return')
   const money = (id: string, list: ItemSpending['records']) =>
-    sumOf(id, 'money', list.map(([key, { paidMinor }]) => typed('spent.record', 'money', paidMinor, `spending.${key}.paidMinor`, args)), { args })
+    sumOf(
+      id,
+      'money',
+      list.map(([key, { paidMinor }]) => typed('spent.record', 'money', paidMinor, `spending.${key}.paidMinor`, args)),
+      { args },
+    )
   const amount = (id: string, list: ItemSpending['records']) =>
-    sumOf(id, unit, list.map(([key, { quantity }]) => typed('spent.amount', unit, quantity, `spending.${key}.quantity`, args)), { args })
+    sumOf(
+      id,
+      unit,
+      list.map(([key, { quantity }]) => typed('spent.amount', unit, quantity, `spending.${key}.quantity`, args)),
+      { args },
+    )
   const paid = derive(
     'spent.item',
     'money',
@@ -102,7 +119,14 @@ function itemSpending(
     { args },
   )
   const wanted = lines[0]?.gross ?? counted('spent.nothing-wanted', unit, 0, args)
-  const missing = derive('spent.missing', unit, 'max(0, g − b)', { g: wanted, b: got }, (of) => Math.max(0, of.g - of.b), { args })
+  const missing = derive(
+    'spent.missing',
+    unit,
+    'max(0, g − b)',
+    { g: wanted, b: got },
+    (of) => Math.max(0, of.g - of.b),
+    { args },
+  )
   const planned = plannedCost(lines, args)
   const toPay = restCost(item, lines, got, missing, offers)
   return {
@@ -114,7 +138,10 @@ function itemSpending(
     got,
     missing,
     toPay,
-    forecast: toPay === null ? null : derive('spent.item-forecast', 'money', 'p + q', { p: paid, q: toPay }, (of) => of.p + of.q, { args }),
+    forecast:
+      toPay === null
+        ? null
+        : derive('spent.item-forecast', 'money', 'p + q', { p: paid, q: toPay }, (of) => of.p + of.q, { args }),
   }
 }
 
@@ -156,7 +183,12 @@ function restCost(
   return counted('spent.rest-mix', 'money', cheapestMix(missing.value, terms).costMinor, args)
 }
 
-function findingsOf(plan: Plan, records: readonly (readonly [string, Spending])[], over: Derived<'money'>, costs: Costs): Finding[] {
+function findingsOf(
+  plan: Plan,
+  records: readonly (readonly [string, Spending])[],
+  over: Derived<'money'>,
+  costs: Costs,
+): Finding[] {
   const findings: Finding[] = []
   const add = (level: Finding['level'], kind: string, args: Finding['args']) =>
     findings.push({ level, kind, args, card: 'money', remedies: [] })

@@ -1,17 +1,10 @@
 import * as z from 'zod/mini'
-import { LIMITS, MOST_MONEY_MINOR, type LimitedField } from './limits.ts'
+import { day, key, label, metres, minor, wholeWithin, within } from './fields.ts'
+import { contributionSchema, memberSchema, payoutSchema, spendingSchema } from './money-records.ts'
 
 /** The plan: everything the user decided and nothing that follows from it. Every change of shape raises PLAN_VERSION and adds a migration. */
 export const PLAN_FORMAT = 'kilnwright-plan'
 export const PLAN_VERSION = 1
-
-const within = (field: LimitedField) => z.number().check(z.gte(LIMITS[field].min), z.lte(LIMITS[field].max))
-const wholeWithin = (field: LimitedField) => z.int().check(z.gte(LIMITS[field].min), z.lte(LIMITS[field].max))
-const label = z.string().check(z.maxLength(80))
-const key = z.string().check(z.minLength(1), z.maxLength(60))
-const minor = z.int().check(z.gte(0), z.lte(MOST_MONEY_MINOR))
-const day = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/))
-const metres = (most: number) => z.number().check(z.gte(0), z.lte(most))
 
 const cell = z.strictObject({ fromM: metres(0.6), lengthM: metres(0.6), widthM: metres(0.6) })
 
@@ -37,6 +30,8 @@ const part = within('mixes.part')
 /** One way to buy an item. Lot size is in the item's own unit: kg of cement, m³ of sand, m of timber, pieces of units. */
 export const offerSchema = z.strictObject({
   item: key,
+  /** The make it is for, where the price hangs on it (a wall unit's key, a timber section); none where it fits any. */
+  variant: z.exactOptional(label),
   lotSize: within('offer.lotSize'),
   lotName: z.enum(['piece', 'bag', 'load', 'length', 'roll', 'sheet', 'metre', 'kg', 'day', 'm3']),
   priceMinor: z.nullable(minor),
@@ -77,51 +72,6 @@ export const upkeepSchema = z.strictObject({
   costMinor: z.nullable(minor),
   note: z.string().check(z.maxLength(500)),
 })
-
-/**
- * Money that left the box or a pocket for an item of the list. `quantity` is in the item's own unit; a return gives money and things back.
- * `instead` names what was bought where the listed thing was not to be had; `paidBy` is a member's id, or null for the group's box.
- */
-export const spendingSchema = z.strictObject({
-  kind: z.enum(['purchase', 'return']),
-  item: key,
-  quantity: within('spending.quantity'),
-  paidMinor: minor,
-  seller: z.enum(['block-maker', 'hardware', 'timber', 'sand-stone', 'labour']),
-  sellerName: label,
-  instead: label,
-  day: z.nullable(day),
-  paidBy: z.nullable(key),
-  /** Id of a photo kept on this phone. */
-  receipt: z.nullable(key),
-})
-
-/** What a member promised and gave. Material is counted at a worth agreed in the group, labour in days at a stated rate. */
-export const contributionSchema = z.discriminatedUnion('kind', [
-  z.strictObject({
-    kind: z.enum(['cash', 'material']),
-    member: key,
-    promisedMinor: minor,
-    givenMinor: minor,
-    note: label,
-    day: z.nullable(day),
-  }),
-  z.strictObject({
-    kind: z.literal('labour'),
-    member: key,
-    promisedDays: within('contribution.days'),
-    givenDays: within('contribution.days'),
-    rateMinor: minor,
-    note: label,
-    day: z.nullable(day),
-  }),
-])
-
-/** Names stay on the phones of the group; `weight` is the member's share where costs are divided. */
-export const memberSchema = z.strictObject({ name: label, weight: within('member.weight') })
-
-/** Money paid out of the box to a member: what was owed for things paid from the own pocket, or a share given back. */
-export const payoutSchema = z.strictObject({ member: key, amountMinor: minor, day: z.nullable(day) })
 
 export const planSchema = z.strictObject({
   format: z.literal(PLAN_FORMAT),
@@ -300,7 +250,3 @@ export type WallUnit = z.infer<typeof wallUnitSchema>
 export type Firing = z.infer<typeof firingSchema>
 export type Upkeep = z.infer<typeof upkeepSchema>
 export type Offer = z.infer<typeof offerSchema>
-export type Spending = z.infer<typeof spendingSchema>
-export type Member = z.infer<typeof memberSchema>
-export type Contribution = z.infer<typeof contributionSchema>
-export type Payout = z.infer<typeof payoutSchema>

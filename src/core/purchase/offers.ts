@@ -1,6 +1,7 @@
 import { byText } from '../basics/order.ts'
 import type { Offer, Plan } from '../plan/schema.ts'
-import { itemOf, type ItemKey } from '../quantities/items.ts'
+import { isItemKey, itemOf, type ItemKey } from '../quantities/items.ts'
+import { offerFits } from '../quantities/variant.ts'
 
 /** A way to buy an item; `id` is null for the usual lot of the trade, taken where the plan holds no offer. */
 export interface Terms {
@@ -20,10 +21,11 @@ export interface Terms {
 export type PricedTerms = Terms & { readonly priceMinor: number }
 export const isPriced = (terms: Terms): terms is PricedTerms => terms.priceMinor !== null
 
-/** All offers of a plan by item, in the order of their ids, so that every phone meets them in the same order. */
-export function offersByItem(offers: Plan['offers']): ReadonlyMap<string, readonly (readonly [string, Offer])[]> {
+/** The offers that fit a plan by item, in the order of their ids, so that every phone meets them in the same order. */
+export function offersByItem(plan: Plan): ReadonlyMap<string, readonly (readonly [string, Offer])[]> {
   const by = new Map<string, (readonly [string, Offer])[]>()
-  for (const entry of Object.entries(offers).toSorted(([a], [b]) => byText(a, b))) {
+  for (const entry of Object.entries(plan.offers).toSorted(([a], [b]) => byText(a, b))) {
+    if (!isItemKey(entry[1].item) || !offerFits(plan, entry[1].item, entry[1])) continue
     const list = by.get(entry[1].item)
     if (list === undefined) by.set(entry[1].item, [entry])
     else list.push(entry)

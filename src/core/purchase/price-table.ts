@@ -9,6 +9,7 @@ import { plainCell, readCsv, writeCsv, type Separator } from './csv.ts'
 /** Columns of a price table, in the order they are written. Prices are in whole money (1.50), not minor units. */
 export const PRICE_COLUMNS = [
   'item',
+  'variant',
   'lot_size',
   'lot',
   'width_m',
@@ -64,6 +65,7 @@ export function priceTable(book: PriceBook): string {
     .toSorted(([a], [b]) => byText(a, b))
     .map(([, offer]) => [
       offer.item,
+      offer.variant ?? '',
       String(offer.lotSize),
       offer.lotName,
       offer.widthM === 0 ? '' : String(offer.widthM),
@@ -127,6 +129,7 @@ export function readPriceTable(
     const { offer } = found
     const same = [
       offer.item,
+      offer.variant ?? '',
       offer.lotSize,
       offer.lotName,
       offer.widthM,
@@ -215,8 +218,10 @@ function offerOf(
   const day = cell('seen')
   if (day !== '' && !isDay(day)) problems.push({ kind: 'not-a-date', line, text: day })
   const lotSize = number('lot_size', LIMITS['offer.lotSize'].min, LIMITS['offer.lotSize'].max, 1)
+  const variant = label('variant')
   const offer = {
     item,
+    ...(variant !== '' && { variant }),
     lotSize,
     lotName: lotName as Offer['lotName'],
     priceMinor: money('price'),

@@ -20,7 +20,7 @@ export interface Purchase {
 
 /** Needs gathered by item, in the order of the item list, turned into whole lots of the offers that cost least. */
 export function purchase(plan: Plan, needs: readonly Need[], effort?: CuttingEffort): Purchase {
-  const offers = offersByItem(plan.offers)
+  const offers = offersByItem(plan)
   const byItem = new Map<ItemKey, Need[]>()
   for (const one of needs) {
     if (one.gross.value <= 0) continue
