@@ -30,6 +30,17 @@ export const offerOf = (item: string, priceMinor: number | null): Offer => ({
   chosen: true,
 })
 
+type Contribution = Plan['contributions'][string]
+const given = { member: 'm1', note: '', day: null }
+const labourOf = (days: number): Contribution => ({
+  kind: 'labour',
+  ...given,
+  promisedDays: days,
+  givenDays: 0,
+  rateMinor: 500,
+})
+const cashOf = (amount: number): Contribution => ({ kind: 'cash', ...given, promisedMinor: amount, givenMinor: 0 })
+
 /** What one person does to a plan at one moment. Each keeps every limit, so that it may be done at any time. */
 export type Deed = (plan: Plan) => Plan
 
@@ -67,6 +78,19 @@ export const deedsOf = (who: string): fc.Arbitrary<Deed> => {
       offers: { ...plan.offers, [id]: offerOf('cement', priceMinor) },
     })),
     offerId.map((id): Deed => (plan) => ({ ...plan, offers: withoutOffer(plan, id) })),
+    fc.tuple(offerId, fc.boolean(), fc.nat(1000)).map(([id, isLabour, amount]): Deed => (plan) => ({
+      ...plan,
+      contributions: { ...plan.contributions, [id]: isLabour ? labourOf(amount / 100) : cashOf(amount) },
+    })),
+    fc.nat(1000).map((amount): Deed => (plan) => ({
+      ...plan,
+      contributions: Object.fromEntries(
+        Object.entries(plan.contributions).map(([id, one]) => [
+          id,
+          one.kind === 'labour' ? { ...one, givenDays: amount / 100 } : { ...one, givenMinor: amount },
+        ]),
+      ),
+    })),
     fc.double({ min: 0.05, max: 0.29, noNaN: true }).map((moistureFinal): Deed => (plan) => ({
       ...plan,
       catch: { ...plan.catch, moistureFinal },

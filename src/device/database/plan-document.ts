@@ -22,10 +22,13 @@ const recordOf = (doc: Y.Doc, path: string): Y.Map<unknown> => doc.getMap(RECORD
 /** The maps that a plan's fields live in: what undo watches. */
 export const planMaps = (doc: Y.Doc): Y.Map<unknown>[] => [
   fieldsOf(doc),
-  ...PLAN_SHAPE.records.map((path) => recordOf(doc, path)),
+  ...PLAN_SHAPE.records.map(({ path }) => recordOf(doc, path)),
 ]
 
-const LEAVES: ReadonlySet<string> = new Set([...PLAN_SHAPE.leaves, ...PLAN_SHAPE.records])
+const LEAVES: ReadonlySet<string> = new Set([...PLAN_SHAPE.leaves, ...PLAN_SHAPE.records.map(({ path }) => path)])
+const BY_FIELD: ReadonlySet<string> = new Set(
+  PLAN_SHAPE.records.filter(({ isByField }) => isByField).map(({ path }) => path),
+)
 
 const byName = ([a]: readonly [string, unknown], [b]: readonly [string, unknown]): number => (a < b ? -1 : 1)
 
@@ -96,7 +99,7 @@ export function changesTo(doc: Y.Doc, plan: Plan): Change[] {
   const changes: Change[] = PLAN_SHAPE.leaves
     .map((path) => ({ path, value: valueAt(plan, path) }))
     .filter(({ path, value }) => !sameJson(fields.get(path), value))
-  for (const path of PLAN_SHAPE.records) {
+  for (const { path } of PLAN_SHAPE.records) {
     // An empty collection leaves no trace in a document: its field says that it is there.
     if (fields.get(path) === undefined) changes.push({ path, value: {} })
     changes.push(...entryChanges(path, recordOf(doc, path), valueAt(plan, path)))
@@ -138,7 +141,12 @@ export function write(doc: Y.Doc, changes: readonly Change[], origin: string): v
       const record = recordOf(doc, path)
       const now = record.get(entry)
       if (field !== undefined && now instanceof Y.Map) put(now, field, value)
-      else put(record, entry, isRecord(value) ? new Y.Map(Object.entries(value).sort(byName)) : value)
+      else
+        put(
+          record,
+          entry,
+          isRecord(value) && BY_FIELD.has(path) ? new Y.Map(Object.entries(value).sort(byName)) : value,
+        )
     }
   }, origin)
 }

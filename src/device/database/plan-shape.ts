@@ -7,16 +7,25 @@ import { planSchema } from '../../core/plan/schema.ts'
  */
 const AS_ONE: ReadonlySet<string> = new Set(['currency', 'walls.unit', 'walls.joint', 'mixes.concrete', 'mixes.mortar'])
 
+interface PlanRecord {
+  readonly path: string
+  /** Entries change field by field; where an entry can be of several kinds, its fields only make sense together and it changes as a whole. */
+  readonly isByField: boolean
+}
+
 interface PlanShape {
   /** Paths of the fields that change as one value each. */
   readonly leaves: readonly string[]
-  /** Paths of collections by id; each entry comes and goes as a whole and changes field by field. */
-  readonly records: readonly string[]
+  /** Collections by id; each entry comes and goes as a whole. */
+  readonly records: readonly PlanRecord[]
 }
 
 function shapeOf(schema: z.core.$ZodType, path: string): PlanShape {
   const { def } = schema._zod
-  if (def.type === 'record') return { leaves: [], records: [path] }
+  if (def.type === 'record') {
+    const { valueType } = (schema as z.core.$ZodRecord)._zod.def
+    return { leaves: [], records: [{ path, isByField: valueType._zod.def.type === 'object' }] }
+  }
   if (def.type !== 'object' || AS_ONE.has(path)) return { leaves: [path], records: [] }
   const parts = Object.entries((schema as z.core.$ZodObject)._zod.def.shape).map(([key, part]) =>
     shapeOf(part, path === '' ? key : `${path}.${key}`),
