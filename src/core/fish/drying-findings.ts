@@ -16,6 +16,12 @@ const finding = (
   remedies,
 })
 
+const dryFor = (hours: number): Finding['remedies'][number] => ({
+  kind: 'set-dry-hours',
+  args: { hours },
+  set: { 'firing.dryHours': hours },
+})
+
 /** Is there drying to do, how long does the product keep, and are the stages as hot and as long as published practice? */
 export function dryingFindings({ catch: fish, firing }: Plan): Finding[] {
   const found: Finding[] = []
@@ -32,11 +38,24 @@ export function dryingFindings({ catch: fish, firing }: Plan): Finding[] {
   else found.push(finding('good', 'keeps-months', { from: kind.keepsDays.from / 30, to: kind.keepsDays.to / 30 }))
   const hours = firing.cookHours + firing.dryHours
   if (hours < kind.hours.from)
-    found.push(finding('caution', 'hours-short', { hours, from: kind.hours.from, to: kind.hours.to }))
+    found.push(
+      finding('caution', 'hours-short', { hours, from: kind.hours.from, to: kind.hours.to }, [
+        dryFor(kind.hours.from - firing.cookHours),
+      ]),
+    )
   const { cook, dry } = FISH_DATA.stages
-  if (firing.cookDegC < cook.fromDegC || firing.cookDegC > cook.toDegC)
-    found.push(finding('caution', 'cook-temperature', { degC: firing.cookDegC, from: cook.fromDegC, to: cook.toDegC }))
-  if (firing.dryHours > 0 && (firing.dryDegC < dry.fromDegC || firing.dryDegC > dry.toDegC))
-    found.push(finding('caution', 'dry-temperature', { degC: firing.dryDegC, from: dry.fromDegC, to: dry.toDegC }))
+  const outside = (degC: number, { fromDegC, toDegC }: { fromDegC: number; toDegC: number }) =>
+    degC < fromDegC ? fromDegC : degC > toDegC ? toDegC : null
+  const mend = (stage: 'cook' | 'dry', degC: number, band: { fromDegC: number; toDegC: number }) => {
+    const near = outside(degC, band)
+    if (near === null) return
+    found.push(
+      finding('caution', `${stage}-temperature`, { degC, from: band.fromDegC, to: band.toDegC }, [
+        { kind: `set-${stage}-temperature`, args: { degC: near }, set: { [`firing.${stage}DegC`]: near } },
+      ]),
+    )
+  }
+  mend('cook', firing.cookDegC, cook)
+  if (firing.dryHours > 0) mend('dry', firing.dryDegC, dry)
   return found
 }

@@ -1,8 +1,8 @@
 import { derive, typed, type Derived } from '../basics/derived.ts'
 import type { Range } from '../basics/range.ts'
 import type { Plan } from '../plan/schema.ts'
+import { dressedFish } from './dressed-fish.ts'
 import { FISH_DATA, type FishProduct } from './fish-data.ts'
-import { dressedFish } from './load.ts'
 
 /** What becomes of fish: dry matter stays, water goes. Masses in kg, moistures wet basis as a share of 1. */
 export interface Drying {

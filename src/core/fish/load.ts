@@ -3,6 +3,9 @@ import { derive, typed, type Derived } from '../basics/derived.ts'
 import type { Finding } from '../basics/finding.ts'
 import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
+import { dressedFish } from './dressed-fish.ts'
+import { drying, type Drying } from './drying.ts'
+import { dryingFindings } from './drying-findings.ts'
 import { loadFindings } from './load-findings.ts'
 import { TALL_STACK, TALLEST_STACK } from './tray-findings.ts'
 import { fishPerTray } from './tray-load.ts'
@@ -32,18 +35,14 @@ export interface FishLoad {
   readonly perDay: Derived<'kg'>
   /** Fish as landed that a full day takes. */
   readonly freshPerDay: Derived<'kg'>
+  /** What one firing with every tray full turns into. */
+  readonly fullFiring: Drying
   readonly seasons: readonly SeasonLoad[]
   /** Trays in one firing, and chambers, that the greatest day needs. */
   readonly traysNeeded: Derived<'piece'>
   readonly chambersNeeded: Derived<'piece'>
   readonly trade: readonly ChamberTrade[]
   readonly findings: readonly Finding[]
-}
-
-/** Dressing takes its share before loading: dressed = fresh · (1 − loss). */
-export function dressedFish({ catch: fish }: Plan, fresh: Derived<'kg'>): Derived<'kg'> {
-  const loss = typed('catch.dressing-loss', '1', fish.dressingLoss, 'catch.dressingLoss')
-  return derive('catch.dressed', 'kg', 'W · (1 − x)', { W: fresh, x: loss }, (v) => v.W * (1 - v.x))
 }
 
 /** The greatest day that the kiln is asked to carry, kg as landed. */
@@ -83,12 +82,20 @@ export function fishLoad(plan: Plan): FishLoad {
     { D: greatest, s: firings, F: perTray },
     (v) => lotsFor(v.D, v.s * v.F),
   )
+  const freshPerFiring = derive(
+    'load.fresh-per-firing',
+    'kg',
+    'B / (1 − x)',
+    { B: perFiring, x: loss },
+    (v) => v.B / (1 - v.x),
+  )
   const load = {
     perTray,
     perChamber,
     perFiring,
     perDay,
     freshPerDay: derive('load.fresh-per-day', 'kg', 'Q / (1 − x)', { Q: perDay, x: loss }, (v) => v.Q / (1 - v.x)),
+    fullFiring: drying(plan, freshPerFiring),
     seasons,
     traysNeeded,
     chambersNeeded: derive('load.chambers-needed', 'piece', 'ceil(T / k)', { T: traysNeeded, k }, (v) =>
@@ -96,7 +103,7 @@ export function fishLoad(plan: Plan): FishLoad {
     ),
     trade: tradeOf(traysNeeded.value),
   }
-  return { ...load, findings: loadFindings(plan, load) }
+  return { ...load, findings: [...loadFindings(plan, load), ...dryingFindings(plan)] }
 }
 
 /** Every number of chambers that the product draws, with the stack that carries the greatest day in it. */

@@ -162,9 +162,11 @@ function risingWalls({ plan, geometry, layout }: Kiln): Task[] {
   const tasks: Task[] = []
   let before = 'backfill'
   let fromM = 0
+  let rises = 0
   for (const toM of stops) {
     if (toM - fromM > 1e-6) {
-      const id = `walls-${String(tasks.length + 1)}`
+      rises++
+      const id = `walls-${String(rises)}`
       const hours = wallWork(plan, geometry, layout, fromM, toM)
       tasks.push({ ...task(id, 'walls', hours, [before], ['cement', 'heavy', 'dust', 'steady']), fromM, toM })
       before = id
@@ -178,7 +180,7 @@ function risingWalls({ plan, geometry, layout }: Kiln): Task[] {
       before = 'heads'
     }
     if (lifts.includes(toM)) {
-      const id = `lift-wait-${String(tasks.length + 1)}`
+      const id = `lift-wait-${String(rises)}`
       tasks.push(waiting(id, 'lift-wait', waitDays('clayLift'), [before]))
       before = id
     }

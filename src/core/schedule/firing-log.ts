@@ -1,0 +1,111 @@
+import { derive, sumOf, typed, type Derived } from '../basics/derived.ts'
+import type { Range } from '../basics/range.ts'
+import { drying } from '../fish/drying.ts'
+import { FISH_DATA } from '../fish/fish-data.ts'
+import type { Firing, Plan } from '../plan/schema.ts'
+
+/** One firing of the log beside what was to be expected of it. What was not weighed or paid gives null, never zero. */
+export interface LoggedFiring {
+  readonly id: string
+  readonly firing: Firing
+  /** Product over fish as landed, kg/kg. */
+  readonly yieldOfFresh: Derived<'kg/kg'> | null
+  /** Wood per kilogram of fish as landed, and of product. */
+  readonly woodPerFresh: Derived<'kg/kg'> | null
+  readonly woodPerProduct: Derived<'kg/kg'> | null
+  readonly net: Derived<'money'> | null
+  readonly expectedProduct: Range<'kg'>
+  readonly yieldIs: Against | null
+  readonly woodIs: Against | null
+}
+
+/** A measured figure against the two ends of what was expected. */
+export type Against = 'below' | 'within' | 'above'
+
+export interface FiringLog {
+  /** In order of days; firings of one day in order of their ids. */
+  readonly firings: readonly LoggedFiring[]
+  readonly fresh: Derived<'kg'>
+  readonly product: Derived<'kg'>
+  readonly wood: Derived<'kg'>
+  /** Over all firings whose money is known. */
+  readonly net: Derived<'money'>
+  readonly netOf: number
+}
+
+export function firingLog(plan: Plan): FiringLog {
+  const firings = Object.entries(plan.run.firings)
+    .toSorted(([idA, a], [idB, b]) => byText(a.day, b.day) || byText(idA, idB))
+    .map(([id, firing]) => logged(plan, id, firing))
+  const nets = firings.flatMap((one) => one.net ?? [])
+  const masses = (id: string, field: 'freshKg' | 'productKg' | 'woodKg') =>
+    sumOf(
+      id,
+      'kg',
+      firings.flatMap((one) => massOf(one.id, one.firing, field) ?? []),
+    )
+  return {
+    firings,
+    fresh: masses('log.fresh-all', 'freshKg'),
+    product: masses('log.product-all', 'productKg'),
+    wood: masses('log.wood-all', 'woodKg'),
+    net: sumOf('log.net-all', 'money', nets),
+    netOf: nets.length,
+  }
+}
+
+const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
+
+const LOG_IDS = { freshKg: 'log.fresh', productKg: 'log.product', woodKg: 'log.wood' } as const
+
+function massOf(id: string, firing: Firing, field: keyof typeof LOG_IDS): Derived<'kg'> | null {
+  const value = firing[field]
+  return value === null ? null : typed(LOG_IDS[field], 'kg', value, `run.firings.${id}.${field}`, { day: firing.day })
+}
+
+function ratio(id: string, over: Derived<'kg'> | null, under: Derived<'kg'> | null): Derived<'kg/kg'> | null {
+  if (over === null || under === null || under.value === 0) return null
+  return derive(id, 'kg/kg', 'a / b', { a: over, b: under }, (v) => v.a / v.b)
+}
+
+const against = (value: number, low: number, high: number): Against =>
+  value < low * (1 - 1e-9) ? 'below' : value > high * (1 + 1e-9) ? 'above' : 'within'
+
+function logged(plan: Plan, id: string, firing: Firing): LoggedFiring {
+  const fresh = typed('log.fresh', 'kg', firing.freshKg, `run.firings.${id}.freshKg`, { day: firing.day })
+  const product = massOf(id, firing, 'productKg')
+  const wood = massOf(id, firing, 'woodKg')
+  const woodPerFresh = ratio('log.wood-per-fresh', wood, fresh)
+  const expectedProduct = drying(plan, fresh).productRange
+  const { ratioLow, ratioHigh } = FISH_DATA.wood
+  return {
+    id,
+    firing,
+    yieldOfFresh: ratio('log.yield', product, fresh),
+    woodPerFresh,
+    woodPerProduct: ratio('log.wood-per-product', wood, product),
+    net: netOf(id, firing),
+    expectedProduct,
+    yieldIs: product === null ? null : against(product.value, expectedProduct.low.value, expectedProduct.high.value),
+    woodIs: woodPerFresh === null ? null : against(woodPerFresh.value, ratioLow, ratioHigh),
+  }
+}
+
+/** What a firing left, once what it brought and every cost of it are written down. */
+function netOf(id: string, firing: Firing): Derived<'money'> | null {
+  const { salesMinor, fishCostMinor, woodCostMinor, otherCostMinor } = firing
+  if (salesMinor === null || fishCostMinor === null || woodCostMinor === null || otherCostMinor === null) return null
+  const of = (key: string, value: number, field: string) => typed(key, 'money', value, `run.firings.${id}.${field}`)
+  return derive(
+    'log.net',
+    'money',
+    's − f − w − o',
+    {
+      s: of('log.sales', salesMinor, 'salesMinor'),
+      f: of('log.fish-cost', fishCostMinor, 'fishCostMinor'),
+      w: of('log.wood-cost', woodCostMinor, 'woodCostMinor'),
+      o: of('log.other-cost', otherCostMinor, 'otherCostMinor'),
+    },
+    (v) => v.s - v.f - v.w - v.o,
+  )
+}
