@@ -21,10 +21,14 @@ export interface Earthworks {
   readonly surplusBarrows: Derived<'piece'>
   readonly hearthSlab: Derived<'m3'>
   readonly apronSlab: Derived<'m3'>
+  /** How much lower the apron's outer edge lies than the hearth, so that rain runs off. */
+  readonly apronFall: Derived<'m'>
 }
 
 /** Thickness of the apron slab in front, m. */
 const APRON_THICKNESS_M = 0.075
+/** Fall of a surface away from a building, m per m. */
+export const SURFACE_FALL = 0.05
 
 export function earthworksOf(plan: Plan, outline: Outline, footing: Footing, belowM: number): Earthworks {
   const soil = soilOf(plan.ground.soil)
@@ -65,6 +69,7 @@ export function earthworksOf(plan: Plan, outline: Outline, footing: Footing, bel
     ),
     hearthSlab,
     apronSlab,
+    apronFall: apronFall(plan),
   }
 }
 
@@ -83,6 +88,12 @@ function apronConcrete(plan: Plan, { outsideLength: L }: Outline) {
   const w = typed('apron-width', 'm', plan.ground.apronM, 'ground.apronM')
   const s = cited('apron-thickness', 'm', APRON_THICKNESS_M, 'common-practice')
   return derive('apron-slab', 'm3', 'L·w·s', { L, w, s }, (v) => v.L * v.w * v.s)
+}
+
+/** Surfaces fall away from a building by 5 % (IRC R401.3). */
+function apronFall(plan: Plan): Derived<'m'> {
+  const w = typed('apron-width', 'm', plan.ground.apronM, 'ground.apronM')
+  return derive('apron-fall', 'm', 'w·s', { w, s: cited('surface-fall', '1', SURFACE_FALL, 'irc') }, (v) => v.w * v.s)
 }
 
 /** Ground taken off between the strips, down to the bed of the hearth. */

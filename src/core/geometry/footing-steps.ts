@@ -69,6 +69,8 @@ export function footingSteps(slope: Slope): FootingSteps {
   const axis = Math.abs(plane.across) >= Math.abs(plane.back) ? 'x' : 'y'
   const way = wayDownhill(slope, axis, stepM, overlapM)
   if (way === null) return levelSteps(slope, 'too-close')
+  // No room for a step: one level, as little lower as the ground asks for.
+  if (way.cuts.length === 0) return levelSteps(slope, null)
   return { axis, zones: zonesOf(way, coursesAStep, alongSlope(slope, axis) > 0), overlapM, stepM, refused: null }
 }
 

@@ -1,4 +1,4 @@
-import { SAME_LENGTH_M } from '../basics/count.ts'
+import { modulesToCover, SAME_LENGTH_M } from '../basics/count.ts'
 import { counted, derive, sumOf, typed, type Derived } from '../basics/derived.ts'
 import type { Plan } from '../plan/schema.ts'
 import { acrossBand, footingSteps, type FootingSteps } from './footing-steps.ts'
@@ -90,7 +90,11 @@ export function footingOf(plan: Plan, outline: Outline, levels: KilnLevels): Foo
   })
   const below = counted('wall-below', 'm', levels.belowM)
   const parts = { below, thickness: c, hardcore, gauge }
-  const beds = bedShapes(shape, steps).map((bed) => bedOf(bed, plane, parts, steps.zones.length === 1 ? area : null))
+  const slopeOf = (bed: { step: number; shape: Shape }) =>
+    steps.zones.length === 1 ? slopeParts(plan, outline, p, gauge) : counts(bed.step, meanGround(plane, bed.shape))
+  const beds = bedShapes(shape, steps).map((bed) =>
+    bedOf(bed, slopeOf(bed), parts, steps.zones.length === 1 ? area : null),
+  )
   const deepest = beds.reduce((low, bed) => (bed.step < low.step ? bed : low))
   return {
     kind: strip ? 'strip' : 'pad',
@@ -104,11 +108,45 @@ export function footingOf(plan: Plan, outline: Outline, levels: KilnLevels): Foo
     beds,
     concrete: footingConcrete(area, c, shape, steps),
     hardcoreVolume: derive('hardcore-volume', 'm3', 'A·h', { A: area, h: hardcore }, (v) => v.A * v.h),
-    depth: trenchDepth(parts, deepest.step, meanGround(plane, deepest.shape)),
+    depth: trenchDepth(parts, slopeOf(deepest)),
   }
 }
 
 export const groundOf = ({ ground }: Plan): GroundPlane => ({ across: ground.slopeAcross, back: ground.slopeBack })
+
+/** What the slope adds to the depth, down to what was typed, for a trench dug to one level: its middle is the kiln's middle. */
+interface SlopeParts {
+  readonly coursesLower: Derived<'1'>
+  readonly meanRise: Derived<'m'>
+}
+
+function slopeParts(
+  plan: Plan,
+  { outsideLength: L, outsideDepth: D }: Outline,
+  p: Derived<'m'>,
+  g: Derived<'m'>,
+): SlopeParts {
+  const x = typed('slope-across', '1', plan.ground.slopeAcross, 'ground.slopeAcross')
+  const y = typed('slope-back', '1', plan.ground.slopeBack, 'ground.slopeBack')
+  const low = derive(
+    'lowest-ground',
+    'm',
+    'min(−x·p, x·(L + p)) + min(−y·p, y·(D + p))',
+    { x, y, p, L, D },
+    (v) => Math.min(-v.x * v.p, v.x * (v.L + v.p)) + Math.min(-v.y * v.p, v.y * (v.D + v.p)),
+  )
+  return {
+    coursesLower: derive('courses-lower', '1', 'ceil(max(0, −l) / g)', { l: low, g }, (v) =>
+      modulesToCover(Math.max(0, -v.l), v.g),
+    ),
+    meanRise: derive('mean-ground-rise', 'm', '(x·L + y·D) / 2', { x, y, L, D }, (v) => (v.x * v.L + v.y * v.D) / 2),
+  }
+}
+
+const counts = (step: number, meanM: number): SlopeParts => ({
+  coursesLower: counted('courses-lower', '1', 0 - step),
+  meanRise: counted('mean-ground-rise', 'm', meanM),
+})
 
 interface DepthParts {
   readonly below: Derived<'m'>
@@ -118,14 +156,14 @@ interface DepthParts {
 }
 
 /** Depth of the dig under mean ground: wall below ground, footing, and on sloping ground the courses added and the mean rise. */
-function trenchDepth({ below, thickness, hardcore, gauge }: DepthParts, step: number, meanM: number): Derived<'m'> {
+function trenchDepth(
+  { below, thickness, hardcore, gauge: g }: DepthParts,
+  { coursesLower: k, meanRise }: SlopeParts,
+): Derived<'m'> {
   const addends = [below, thickness]
   if (hardcore.value > 0) addends.push(hardcore)
-  if (step !== 0) {
-    const k = counted('courses-lower', '1', -step)
-    addends.push(derive('step-drop', 'm', 'k·g', { k, g: gauge }, (v) => v.k * v.g))
-  }
-  if (Math.abs(meanM) > 0) addends.push(counted('mean-ground-rise', 'm', meanM))
+  if (k.value !== 0) addends.push(derive('step-drop', 'm', 'k·g', { k, g }, (v) => v.k * v.g))
+  if (meanRise.value !== 0) addends.push(meanRise)
   return sumOf('trench-depth', 'm', addends)
 }
 
@@ -143,13 +181,13 @@ function bedShapes(shape: Shape, { axis, zones, overlapM }: FootingSteps): { ste
 
 function bedOf(
   bed: { step: number; shape: Shape },
-  plane: GroundPlane,
+  slope: SlopeParts,
   parts: DepthParts,
   whole: Derived<'m2'> | null,
 ): FootingBed {
   const { step, shape } = bed
   const topM = -parts.below.value + step * parts.gauge.value
-  const d = trenchDepth(parts, step, meanGround(plane, shape))
+  const d = trenchDepth(parts, slope)
   const A = whole ?? counted('bed-area', 'm2', areaOf(shape))
   return {
     step,

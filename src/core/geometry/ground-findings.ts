@@ -4,6 +4,7 @@ import { CATALOGUE_SOILS, soilOf } from '../plan/catalogue.ts'
 import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
 import type { Foundation } from './foundation.ts'
+import { SURFACE_FALL } from './earthworks.ts'
 import { highestGround, steepness } from './ground-plane.ts'
 import type { KilnGeometry } from './kiln.ts'
 import { batteredDig } from './pit.ts'
@@ -34,8 +35,7 @@ const remedy = (kind: string, args: Remedy['args'], set: Remedy['set']): Remedy 
 const STEEPEST = 0.25
 /** Free height above a flood: IRC R322.2. */
 const FLOOD_FREEBOARD_M = 0.3
-/** Fall of the surface round a building: 5 % over the first 3 m, IRC R401.3. */
-const SURFACE_FALL = 0.05
+/** The ground falls away over the first 3 m, IRC R401.3. */
 const SURFACE_FALL_OVER_M = 3
 /** Ground higher than the hearth by more sends rain into it. */
 const NOTICED_RISE_M = 0.05

@@ -1,0 +1,31 @@
+import { bad, good, type Result } from '../basics/result.ts'
+import type { GroundPlane } from './ground-plane.ts'
+
+/** Heights read down from one level line to the ground at three pegs, m, and how far the pegs stand apart. null: not read, taken as level that way. */
+export interface SlopeReadings {
+  readonly downAtFrontLeftM: number
+  readonly right: { readonly downM: number; readonly apartM: number } | null
+  readonly back: { readonly downM: number; readonly apartM: number } | null
+}
+
+export type SlopeProblem =
+  | { readonly kind: 'not-a-length'; readonly peg: 'front-left' | 'right' | 'back' }
+  | { readonly kind: 'nothing-read' }
+  /** Steeper than one in four: cut a terrace first. */
+  | { readonly kind: 'terrace-first'; readonly slope: number }
+
+const STEEPEST = 0.25
+
+/** Rise of the ground to the right and to the back, m per m: ground further under the line is lower. */
+export function slopeByPegs({ downAtFrontLeftM, right, back }: SlopeReadings): Result<GroundPlane, SlopeProblem> {
+  const problems: SlopeProblem[] = []
+  if (!Number.isFinite(downAtFrontLeftM)) problems.push({ kind: 'not-a-length', peg: 'front-left' })
+  for (const [peg, read] of [['right', right] as const, ['back', back] as const])
+    if (read !== null && !(Number.isFinite(read.downM) && read.apartM > 0)) problems.push({ kind: 'not-a-length', peg })
+  if (right === null && back === null) problems.push({ kind: 'nothing-read' })
+  if (problems.length > 0) return bad(...problems)
+  const rise = (read: SlopeReadings['right']) => (read === null ? 0 : (downAtFrontLeftM - read.downM) / read.apartM)
+  const plane = { across: rise(right), back: rise(back) }
+  const steepest = Math.max(Math.abs(plane.across), Math.abs(plane.back))
+  return steepest > STEEPEST + 1e-9 ? bad({ kind: 'terrace-first', slope: steepest }) : good(plane)
+}
