@@ -6,7 +6,7 @@ export interface GroundPlane {
   readonly back: number
 }
 
-export const groundAt = ({ across, back }: GroundPlane, xM: number, yM: number): number => across * xM + back * yM
+const groundAt = ({ across, back }: GroundPlane, xM: number, yM: number): number => across * xM + back * yM
 
 const cornersOf = ({ x0M, x1M, y0M, y1M }: Rect) =>
   [

@@ -1,5 +1,5 @@
 /** Lower triangle L of a positive definite matrix N = L·Lᵀ, row by row; null where N is singular to working precision. */
-export function cholesky(matrix: readonly (readonly number[])[]): number[][] | null {
+function cholesky(matrix: readonly (readonly number[])[]): number[][] | null {
   const size = matrix.length
   const largest = Math.max(...matrix.map((row, i) => row[i] ?? 0))
   const lower: number[][] = []
@@ -19,7 +19,7 @@ export function cholesky(matrix: readonly (readonly number[])[]): number[][] | n
 }
 
 /** Solves L·Lᵀ·x = b. */
-export function solveCholesky(lower: readonly (readonly number[])[], rhs: readonly number[]): number[] {
+function solveCholesky(lower: readonly (readonly number[])[], rhs: readonly number[]): number[] {
   const x = [...rhs]
   for (const [i, row] of lower.entries()) {
     let sum = x[i] ?? 0

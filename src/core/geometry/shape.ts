@@ -16,8 +16,6 @@ export interface Shape {
 
 export const rect = (x0M: number, x1M: number, y0M: number, y1M: number): Rect => ({ x0M, x1M, y0M, y1M })
 
-export const solid = (outline: Rect): Shape => ({ outline, holes: [] })
-
 export const rectArea = ({ x0M, x1M, y0M, y1M }: Rect): number => (x1M - x0M) * (y1M - y0M)
 
 /** Every side moved out by a distance; in, where it is negative. */
@@ -25,7 +23,7 @@ export const grown = ({ x0M, x1M, y0M, y1M }: Rect, byM: number): Rect =>
   rect(x0M - byM, x1M + byM, y0M - byM, y1M + byM)
 
 /** What two rectangles share, or null where they only touch or miss. */
-export function shared(one: Rect, other: Rect): Rect | null {
+function shared(one: Rect, other: Rect): Rect | null {
   const both = rect(
     Math.max(one.x0M, other.x0M),
     Math.min(one.x1M, other.x1M),

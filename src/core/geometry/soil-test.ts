@@ -23,7 +23,7 @@ export type SoilProblem =
   | { readonly kind: 'picket-out-of-range'; readonly picketM: number }
 
 /** How far the picket must not go: further is loose sand or soft clay. */
-export const PICKET_LIMIT_M = 0.2
+const PICKET_LIMIT_M = 0.2
 const PICKET_LENGTH_M = 1
 
 interface SoilRow {

@@ -69,7 +69,7 @@ export interface TapeAdjustment {
 const READING_M = 0.003
 
 /** 6 mm in 3 m, a commonly quoted working limit; never finer than the tape can be read. */
-export const tapeTolerance = (planM: number): number => Math.max(READING_M, planM / 500)
+const tapeTolerance = (planM: number): number => Math.max(READING_M, planM / 500)
 
 /** Angle out of square of a four-sided figure with mean sides a, b and diagonals p, q, degrees: asin((p² − q²) / (4·a·b)). */
 export const outOfSquareDeg = (aM: number, bM: number, pM: number, qM: number): number =>

@@ -42,7 +42,7 @@ export const angleBetween = (oneDeg: number, otherDeg: number): number => {
 export type WindOnFront = 'into' | 'slanting' | 'from-side' | 'from-behind'
 
 /** A wind is named for where it comes from, so a front that looks to it meets it. Bounds half-way between the eight main points. */
-export function windOnFront(frontDeg: number, windDeg: number): WindOnFront {
+function windOnFront(frontDeg: number, windDeg: number): WindOnFront {
   const apart = angleBetween(frontDeg, windDeg)
   if (apart <= 22.5) return 'into'
   if (apart <= 67.5) return 'slanting'

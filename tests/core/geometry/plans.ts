@@ -2,7 +2,7 @@ import { newPlan } from '../../../src/core/plan/defaults.ts'
 import type { Plan } from '../../../src/core/plan/schema.ts'
 
 /** A plan of the common-practice size with an invented name: n chambers in 150 mm block whose wall is taken as 160 mm where asked. */
-export function planOf(change: (plan: Plan) => void = () => undefined): Plan {
+function planOf(change: (plan: Plan) => void = () => undefined): Plan {
   const plan = newPlan({
     id: 'test',
     name: 'Test kiln',

@@ -7,6 +7,7 @@ import field from './field.json'
 import fishFindings from './fish-findings.json'
 import fishWorking from './fish-working.json'
 import front from './front.json'
+import groundFindings from './ground-findings.json'
 import groundWorking from './ground-working.json'
 import keeping from './keeping.json'
 import moneyFindings from './money-findings.json'
@@ -29,6 +30,7 @@ export const english = {
   ...fishFindings,
   ...fishWorking,
   ...front,
+  ...groundFindings,
   ...groundWorking,
   ...keeping,
   ...moneyFindings,
