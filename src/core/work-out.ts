@@ -11,67 +11,85 @@ import { layOut } from './layout/lay-out.ts'
 import { layoutFindings } from './layout/layout-findings.ts'
 import { coursingOf, layoutRequest, levelsFrom, type Coursing } from './layout/layout-request.ts'
 import type { Plan } from './plan/schema.ts'
-import { purchase, type Purchase } from './purchase/purchase.ts'
+import { purchase, type CuttingEffort, type Purchase } from './purchase/purchase.ts'
+import { masonryNeeds } from './quantities/masonry-needs.ts'
 import type { Need } from './quantities/need.ts'
-import { quantities } from './quantities/quantities.ts'
+import { shelterNeeds } from './quantities/shelter-needs.ts'
+import { trayNeeds } from './quantities/tray-needs.ts'
 import { labourNeeds } from './schedule/labour-needs.ts'
 import { schedule, type Schedule } from './schedule/schedule.ts'
 import { buildTasks } from './schedule/tasks.ts'
 
-/** Everything that follows from a plan. Screens and sheets read it and compute nothing themselves. */
-export interface WorkedOut {
+/** The masonry alone: what follows from walls, openings and ground, whatever trays stand on it. */
+export interface Masonry {
+  readonly coursing: Coursing
+  readonly geometry: KilnGeometry
+  readonly layout: Layout
+  readonly needs: readonly Need[]
+}
+
+/** A kiln worked out as far as its money. */
+export interface Kiln extends Masonry {
   readonly plan: Plan
   readonly tray: TrayFrame
   readonly fish: FishLoad
-  readonly coursing: Coursing
-  readonly geometry: KilnGeometry
   readonly site: Site
-  readonly layout: Layout
   readonly schedule: Schedule
-  readonly needs: readonly Need[]
   readonly purchase: Purchase
   readonly costs: Costs
+}
+
+/** Everything that follows from a plan. Screens and sheets read it and compute nothing themselves. */
+export interface WorkedOut extends Kiln {
   readonly list: MaterialsList
   readonly findings: readonly Finding[]
 }
 
 /** The whole calculation, stage after stage; each is a pure function of the ones before. */
 export function workOut(plan: Plan): WorkedOut {
-  const tray = trayFrame(plan)
-  const fish = fishLoad(plan)
+  const kiln = kilnOn(masonryOf(plan), plan)
+  const list = materialsList(kiln.purchase, kiln.costs)
+  return { ...kiln, list, findings: findingsOf(kiln) }
+}
+
+/** Plan to courses, geometry, every unit in its place, and what masonry takes. */
+export function masonryOf(plan: Plan): Masonry {
   const coursing = coursingOf(plan)
   const geometry = kilnGeometry(plan, levelsFrom(coursing))
-  const site = siteOf(plan, geometry, tray)
   const layout = layOut(layoutRequest(plan, coursing, geometry))
+  return { coursing, geometry, layout, needs: masonryNeeds(plan, geometry, layout) }
+}
+
+/** Masonry to trays, days, whole lots and money. The plan is that of the masonry, or differs from it in its trays and prices alone. */
+export function kilnOn(masonry: Masonry, plan: Plan, effort?: CuttingEffort): Kiln {
+  const { geometry, layout } = masonry
+  const tray = trayFrame(plan)
+  const fish = fishLoad(plan)
+  const site = siteOf(plan, geometry, tray)
   const days = schedule(plan, buildTasks(plan, tray, geometry, layout))
-  const needs = [...quantities(plan, tray, geometry, layout, site.shelter), ...labourNeeds(days)]
-  const bought = purchase(plan, needs)
-  const money = costs(plan, bought.lines)
-  const list = materialsList(bought, money)
-  const findings = [
-    ...fish.findings,
-    ...dryingFindings(plan),
-    ...tray.findings,
-    ...coursing.findings,
-    ...layoutFindings(layout),
-    ...site.findings,
-    ...days.findings,
-    ...bought.findings,
-    ...money.findings,
-  ]
+  const needs = [...masonry.needs, ...trayNeeds(plan, tray), ...shelterNeeds(plan, site.shelter), ...labourNeeds(days)]
+  const bought = purchase(plan, needs, effort)
   return {
+    ...masonry,
     plan,
     tray,
     fish,
-    coursing,
-    geometry,
     site,
-    layout,
     schedule: days,
     needs,
     purchase: bought,
-    costs: money,
-    list,
-    findings,
+    costs: costs(plan, bought.lines),
   }
 }
+
+const findingsOf = (kiln: Kiln): Finding[] => [
+  ...kiln.fish.findings,
+  ...dryingFindings(kiln.plan),
+  ...kiln.tray.findings,
+  ...kiln.coursing.findings,
+  ...layoutFindings(kiln.layout),
+  ...kiln.site.findings,
+  ...kiln.schedule.findings,
+  ...kiln.purchase.findings,
+  ...kiln.costs.findings,
+]

@@ -15,6 +15,7 @@ const ORDER: readonly (readonly string[])[] = [
   ['src/core/schedule'],
   ['src/core/documents'],
   ['src/core/work-out.ts'],
+  ['src/core/choosing'],
   ['src/device'],
   ['src/app/words'],
   ['src/app/state'],

@@ -1,6 +1,6 @@
 import type { Finding } from '../basics/finding.ts'
 import { cutLengths } from '../cutting/cut-lengths.ts'
-import type { CuttingPlan } from '../cutting/length-job.ts'
+import type { CuttingPlan, LengthJob } from '../cutting/length-job.ts'
 import type { Plan } from '../plan/schema.ts'
 import { ITEM_KEYS, itemOf, type ItemKey } from '../quantities/items.ts'
 import type { Need } from '../quantities/need.ts'
@@ -54,9 +54,11 @@ export function purchase(plan: Plan, needs: readonly Need[], effort?: CuttingEff
   return { lines, free, cutting, findings }
 }
 
-/** How hard the cutting search works beyond the least cost: 0 where only money counts. */
+/** How cutting is worked out where thousands of plans are: no search beyond the least cost, and each job once. */
 export interface CuttingEffort {
   readonly tidyNodes: number
+  /** Cutting plans by the job they answer; filled as jobs are met. */
+  readonly known?: Map<string, CuttingPlan>
 }
 
 /** Items counted, weighed or measured: without a price the first offer, with prices the cheapest mix of whole lots. */
@@ -71,6 +73,14 @@ function amountLines(total: ItemTotal, terms: readonly Terms[]): PurchaseLine[] 
   )
 }
 
+function cutOnce(job: LengthJob, known: CuttingEffort['known']): CuttingPlan {
+  if (known === undefined) return cutLengths(job)
+  const name = JSON.stringify(job)
+  const found = known.get(name) ?? cutLengths(job)
+  known.set(name, found)
+  return found
+}
+
 /** Boards and bars: least cost over the lengths on offer, with the pattern of cuts. */
 function lengthLines(
   plan: Plan,
@@ -78,13 +88,16 @@ function lengthLines(
   terms: readonly Terms[],
   effort?: CuttingEffort,
 ): { lines: PurchaseLine[]; plan: CuttingPlan; findings: Finding[] } {
-  const cut = cutLengths({
-    pieces: total.needs.flatMap((one) => one.pieces ?? []),
-    stock: terms.map((one, at) => ({ key: String(at), lengthM: one.lotSize, priceMinor: one.priceMinor })),
-    kerfM: plan.trays.kerfM,
-    keepM: plan.trays.keepM,
-    ...effort,
-  })
+  const cut = cutOnce(
+    {
+      pieces: total.needs.flatMap((one) => one.pieces ?? []),
+      stock: terms.map((one, at) => ({ key: String(at), lengthM: one.lotSize, priceMinor: one.priceMinor })),
+      kerfM: plan.trays.kerfM,
+      keepM: plan.trays.keepM,
+      ...(effort && { tidyNodes: effort.tidyNodes }),
+    },
+    effort?.known,
+  )
   const lots = new Map(cut.stock.map(({ key, count }) => [key, count]))
   const findings = cut.problems.flatMap((problem): Finding[] =>
     problem.kind === 'piece-too-long'

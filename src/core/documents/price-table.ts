@@ -4,6 +4,7 @@ import { PRICE_BOOK_FORMAT, PRICE_BOOK_VERSION, type PriceBook } from '../plan/p
 import { LIMITS, MOST_MONEY_MINOR } from '../plan/limits.ts'
 import { offerSchema, type Offer } from '../plan/schema.ts'
 import { isItemKey } from '../quantities/items.ts'
+import { dayNumber } from '../schedule/day-number.ts'
 import { plainCell, readCsv, writeCsv, type Separator } from './csv.ts'
 
 /** Columns of a price table, in the order they are written. Prices are in whole money (1.50), not minor units. */
@@ -216,7 +217,7 @@ function offerOf(
   if (code !== '' && code.toUpperCase() !== currency.code)
     problems.push({ kind: 'mixed-currency', line, text: code, wanted: currency.code })
   const day = cell('seen')
-  if (day !== '' && !isDay(day)) problems.push({ kind: 'not-a-date', line, text: day })
+  if (day !== '' && dayNumber(day) === null) problems.push({ kind: 'not-a-date', line, text: day })
   const lotSize = number('lot_size', LIMITS['offer.lotSize'].min, LIMITS['offer.lotSize'].max, 1)
   const variant = label('variant')
   const offer = {
@@ -236,16 +237,6 @@ function offerOf(
     chosen: false,
   }
   return problems.length > 0 ? { problems } : { offer }
-}
-
-/** A day that the calendar has. */
-function isDay(text: string): boolean {
-  const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text)
-  if (found === null) return false
-  const [year = 0, month = 0, day = 0] = found.slice(1).map(Number)
-  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0
-  const days = [31, leap ? 29 : 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31][month - 1]
-  return days !== undefined && day >= 1 && day <= days
 }
 
 /**
