@@ -98,31 +98,36 @@ export function dealer(
 }
 
 /** The ways chosen with no piece beyond the number wanted: whole copies first, then the last ones with less cut out. */
-export function withoutSpare<F extends { readonly piece: Vector; readonly tree: CutTree; readonly times: number }>(
-  chosen: readonly F[],
-  items: readonly SheetItem[],
-): F[] {
+export function withoutSpare<
+  F extends { readonly bar: Bar; readonly piece: Vector; readonly tree: CutTree; readonly times: number },
+>(chosen: readonly F[], items: readonly SheetItem[]): F[] {
   const left = vectorOf(items.map((i) => i.most ?? 0))
-  return chosen.flatMap((f) => {
+  const plan = new Map<string, F>()
+  const put = (f: F): void => {
+    const key = JSON.stringify([f.bar.stock, f.bar.cost, f.tree])
+    const known = plan.get(key)
+    plan.set(key, known === undefined ? f : { ...f, times: known.times + f.times })
+  }
+  for (const f of chosen) {
     let whole = f.times
     for (let i = 0; i < left.length; i++) {
       if (at(f.piece, i) > 0) whole = Math.min(whole, wholeDown(at(left, i) / at(f.piece, i)))
     }
     for (let i = 0; i < left.length; i++) left[i] = at(left, i) - whole * at(f.piece, i)
-    const plan: F[] = whole > 0 ? [{ ...f, times: whole }] : []
+    if (whole > 0) put({ ...f, times: whole })
     for (let k = whole; k < f.times; k++) {
-      const kept = new Float64Array(left.length)
+      const piece = new Float64Array(left.length)
       const tree = withinCounts(
         f.tree,
         items.map((_, i) => ({ most: at(left, i) })),
-        kept,
+        piece,
       )
-      if (!kept.some((n) => n > 0)) continue
-      for (let i = 0; i < left.length; i++) left[i] = at(left, i) - at(kept, i)
-      plan.push({ ...f, piece: kept, tree, times: 1 })
+      if (!piece.some((n) => n > 0)) continue
+      for (let i = 0; i < left.length; i++) left[i] = at(left, i) - at(piece, i)
+      put({ ...f, piece, tree, times: 1 })
     }
-    return plan
-  })
+  }
+  return [...plan.values()]
 }
 
 function planOf(

@@ -112,7 +112,7 @@ function sides(
 }
 
 /** How far a cut tree reaches in one direction, kerf included. */
-function extent(node: CutTree, items: readonly SheetItem[], along: 'length' | 'width'): number {
+export function extent(node: CutTree, items: readonly SheetItem[], along: 'length' | 'width'): number {
   if (node.kind === 'nothing') return 0
   if (node.kind === 'item') return sides(node, items)[along === 'length' ? 0 : 1]
   const first = extent(node.first, items, along)
