@@ -2,7 +2,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import './app/parts/tokens.css'
 import './app/parts/base.css'
-import { App } from './app/screens/App.tsx'
+import { App, fetchAhead } from './app/screens/App.tsx'
 import { keptLight, showLight } from './app/screens/light.ts'
 import { isSafeToReload, startApp } from './app/state/actions.ts'
 import { followOffline } from './app/state/offline-actions.ts'
@@ -20,3 +20,4 @@ createRoot(root).render(
     <App />
   </StrictMode>,
 )
+fetchAhead()

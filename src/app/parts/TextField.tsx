@@ -13,7 +13,6 @@ export function TextField({
   unit,
   help,
   keyboard = 'text',
-  autoFocus = false,
 }: {
   readonly id?: string
   readonly name: string
@@ -24,7 +23,6 @@ export function TextField({
   readonly unit?: string
   readonly help?: ReactNode
   readonly keyboard?: 'text' | 'decimal'
-  readonly autoFocus?: boolean
 }) {
   const own = useId()
   const field = id ?? own
@@ -50,8 +48,6 @@ export function TextField({
           inputMode={keyboard}
           autoComplete="off"
           maxLength={most}
-          // Opened by the user's own press on a thing to change: the field is what they asked for.
-          ref={autoFocus ? focusOnce : undefined}
           value={typed ?? value}
           aria-invalid={refusal !== null}
           aria-describedby={`${field}-note`}
@@ -79,9 +75,4 @@ export function TextField({
       </p>
     </div>
   )
-}
-
-const focusOnce = (input: HTMLInputElement | null) => {
-  input?.focus()
-  input?.select()
 }

@@ -1,3 +1,4 @@
+import { lazy, Suspense } from 'react'
 import { Patterns } from '../drawings/Patterns.tsx'
 import { Toast } from '../parts/Toast.tsx'
 import { clearNotice } from '../state/notices.ts'
@@ -9,11 +10,15 @@ import { useWords, WordsProvider } from '../words/use-words.tsx'
 import './app.css'
 import { Crash } from './Crash.tsx'
 import { FrontPage } from './front/FrontPage.tsx'
-import { NewPlan } from './new-plan/NewPlan.tsx'
-import { PlanHere } from './PlanHere.tsx'
 import type { Route } from './route.ts'
 import { Settings } from './settings/Settings.tsx'
 import { useRoute } from './use-route.ts'
+
+// The screens of a plan bring the arithmetic and most words with them; the front page does not wait for those.
+const loadPlan = () => import('./PlanHere.tsx')
+const loadNew = () => import('./new-plan/NewPlan.tsx')
+const PlanHere = lazy(() => loadPlan().then(({ PlanHere: screen }) => ({ default: screen })))
+const NewPlan = lazy(() => loadNew().then(({ NewPlan: screen }) => ({ default: screen })))
 
 /** Outside any plan figures are written as the phone's region writes them. */
 const OUTSIDE = { ...DEFAULT_SHOW, currency: localCurrency() }
@@ -26,7 +31,9 @@ export function App() {
     <WordsProvider show={OUTSIDE}>
       <Patterns />
       <Crash key={planId} planId={planId}>
-        <Screen route={route} />
+        <Suspense fallback={<Waiting text={say('app.opening-plan')} />}>
+          <Screen route={route} />
+        </Suspense>
       </Crash>
       <NoticeOfLate />
     </WordsProvider>
@@ -37,11 +44,7 @@ function Screen({ route }: { readonly route: Route }) {
   const phase = useApp((state) => state.phase)
   const storage = useApp((state) => state.storage)
   if (phase === 'loading') {
-    return (
-      <main className="crash">
-        <p role="status">{say(storage === 'blocked' ? 'keeping.storage.blocked' : 'app.opening')}</p>
-      </main>
-    )
+    return <Waiting text={say(storage === 'blocked' ? 'keeping.storage.blocked' : 'app.opening')} />
   }
   switch (route.screen) {
     case 'front':
@@ -55,6 +58,24 @@ function Screen({ route }: { readonly route: Route }) {
     default:
       return route satisfies never
   }
+}
+
+function Waiting({ text }: { readonly text: string }) {
+  return (
+    <main className="crash">
+      <p role="status">{text}</p>
+    </main>
+  )
+}
+
+/** Fetches the screens that come next while nothing else happens, so that a tap finds them ready. */
+export function fetchAhead(): void {
+  const idle =
+    'requestIdleCallback' in window ? window.requestIdleCallback : (then: () => void) => setTimeout(then, 800)
+  idle(() => {
+    loadPlan().catch(() => {})
+    loadNew().catch(() => {})
+  })
 }
 
 /** The last short message, with its way back. */

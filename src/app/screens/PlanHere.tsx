@@ -1,3 +1,4 @@
+import '../words/add-plan-words.ts'
 import { useCallback, useEffect, useMemo, useState } from 'react'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { WorkedOut } from '../../core/work-out.ts'

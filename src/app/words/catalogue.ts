@@ -1,22 +1,26 @@
-import { setupI18n } from '@lingui/core'
-import { english } from './en/index.ts'
+import { setupI18n, type Messages } from '@lingui/core'
+import type { english } from './en/index.ts'
+import { shell } from './en/shell.ts'
 
 /** Names of the messages that the code itself uses; names made from a plan's data go through `sayNamed`. */
 export type WordKey = keyof typeof english
 export type WordArgs = Readonly<Record<string, string | number>>
 
-const i18n = setupI18n({ locale: 'en', messages: { en: english } })
+const i18n = setupI18n({ locale: 'en', messages: { en: shell } })
+
+/** Adds messages that come with a later part of the app. */
+export function addWords(messages: Messages): void {
+  i18n.load('en', messages)
+}
 
 /** A message of the catalogue, with its plural forms and what was put in. */
 export const say = (key: WordKey, args?: WordArgs): string => i18n._(key, args)
 
-const isWord = (key: string): key is WordKey => key in english
-
-export const hasWord = (key: string): boolean => isWord(key)
+export const hasWord = (key: string): boolean => Object.hasOwn(i18n.messages, key)
 
 /** A message whose name is made from data (`soil.` and a soil's key); a plain reading of the name where this version has no words for it. */
 export function sayNamed(key: string, args?: WordArgs): string {
-  if (isWord(key)) return i18n._(key, args)
+  if (hasWord(key)) return i18n._(key, args)
   const [, ...rest] = key.split('.')
   const plain = (rest.length > 0 ? rest.join(' ') : key).replaceAll('-', ' ')
   return plain.charAt(0).toUpperCase() + plain.slice(1)

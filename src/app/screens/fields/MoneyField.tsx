@@ -11,14 +11,12 @@ export function MoneyField({
   minor,
   onChange,
   help,
-  autoFocus = false,
 }: {
   readonly id?: string
   readonly name: string
   readonly minor: number | null
   readonly onChange: (minor: number | null) => void
   readonly help?: ReactNode
-  readonly autoFocus?: boolean
 }) {
   const { say, show, money } = useWords()
   const { currency } = show
@@ -38,7 +36,6 @@ export function MoneyField({
       most={24}
       unit={currencySign(currency)}
       keyboard="decimal"
-      autoFocus={autoFocus}
       refuse={refuse}
       help={help}
       onChange={(typed) => {

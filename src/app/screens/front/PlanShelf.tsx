@@ -12,7 +12,7 @@ import { placeHref } from '../route.ts'
 import { useNow } from '../use-now.ts'
 
 /** Width of the widest picture, px, and the largest scale: a single small kiln is not blown up. */
-const WIDEST_PX = 132
+const WIDEST_PX = 124
 const MOST_PX_PER_M = 60
 
 /** One scale for the whole list: the longest kiln just fits its picture. */

@@ -82,10 +82,11 @@ export function WorkingSheet({
   )
 }
 
-function Value({ figure: { figure, unit } }: { readonly figure: Figure }) {
+function Value({ figure: { figure, unit, isUnitFirst = false } }: { readonly figure: Figure }) {
+  const sign = unit !== '' && <span className="of">{unit}</span>
   return (
     <p className="worked-value">
-      {figure} {unit !== '' && <span className="of">{unit}</span>}
+      {isUnitFirst && sign} {figure} {!isUnitFirst && sign}
     </p>
   )
 }
@@ -112,27 +113,23 @@ function Made({ of: shown, onOpen }: { readonly of: Derived; readonly onOpen: (d
           </p>
         )
       )}
-      <table className="sum">
-        <tbody>
-          {inputs.map(([symbol, input]) => (
-            <tr key={symbol}>
-              <th scope="row">
-                {shown.addends !== true && <span className="symbol">{symbol}</span>}
-                {words.nameOf(input)}
-              </th>
-              <td>
-                <InputNum derived={input} onOpen={onOpen} />
-              </td>
-            </tr>
-          ))}
-          {shown.addends === true && (
-            <tr className="total">
-              <th scope="row">{words.nameOf(shown)}</th>
-              <td>{text(shown)}</td>
-            </tr>
-          )}
-        </tbody>
-      </table>
+      <ul className="sum">
+        {inputs.map(([symbol, input]) => (
+          <li key={symbol}>
+            <span className="name">
+              {shown.addends !== true && <span className="symbol">{symbol}</span>}
+              <span>{words.nameOf(input)}</span>
+            </span>
+            <InputNum derived={input} onOpen={onOpen} />
+          </li>
+        ))}
+        {shown.addends === true && (
+          <li className="total">
+            <span className="name">{words.nameOf(shown)}</span>
+            <span>{text(shown)}</span>
+          </li>
+        )}
+      </ul>
     </>
   )
 }

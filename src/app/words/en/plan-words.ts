@@ -1,0 +1,32 @@
+import build from './build.json'
+import buy from './buy.json'
+import catalogue from './catalogue.json'
+import field from './field.json'
+import fishFindings from './fish-findings.json'
+import fishWorking from './fish-working.json'
+import groundFindings from './ground-findings.json'
+import groundWorking from './ground-working.json'
+import moneyFindings from './money-findings.json'
+import moneyWorking from './money-working.json'
+import newPlan from './new-plan.json'
+import plan from './plan.json'
+import run from './run.json'
+import sheet from './sheet.json'
+
+/** What is said inside a plan: loaded with the screens of a plan. */
+export const planWords = {
+  ...build,
+  ...buy,
+  ...catalogue,
+  ...field,
+  ...fishFindings,
+  ...fishWorking,
+  ...groundFindings,
+  ...groundWorking,
+  ...moneyFindings,
+  ...moneyWorking,
+  ...newPlan,
+  ...plan,
+  ...run,
+  ...sheet,
+}
