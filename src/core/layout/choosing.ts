@@ -96,17 +96,63 @@ export const chosenLooks = ({ cutPlaces, starts }: LayoutChoices): Looks => ({
   divider: lookingAt(cutPlaces.divider, starts.divider),
 })
 
-export function layWhole(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): WholeLaid {
+type WallName = keyof LayoutChoices['cutPlaces']
+
+/** The ways of laying each wall under one scheme, best first. */
+type Ways = Readonly<Record<WallName, readonly LaidWall[]>>
+
+function waysUnder(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): Ways {
   const { chambers } = shop.frame
   return {
-    owns,
-    bearing,
     front: frontWall(shop, owns, bearing, looks.front),
     back: backWall(shop, owns, looks.back),
     left: crossWall(shop, 0, owns, bearing, looks.left),
     right: crossWall(shop, chambers, owns, bearing, looks.right),
-    divider: chambers > 1 ? crossWall(shop, 1, owns, bearing, looks.divider) : null,
+    divider: chambers > 1 ? crossWall(shop, 1, owns, bearing, looks.divider) : [],
   }
+}
+
+const bestOf = (ways: readonly LaidWall[]): LaidWall => {
+  const [first] = ways
+  if (first === undefined) throw new Error('a wall with no way of laying it')
+  return first
+}
+
+function firstWays(owns: Owns, bearing: Bearing, ways: Ways): WholeLaid {
+  return {
+    owns,
+    bearing,
+    front: bestOf(ways.front),
+    back: bestOf(ways.back),
+    left: bestOf(ways.left),
+    right: bestOf(ways.right),
+    divider: ways.divider[0] ?? null,
+  }
+}
+
+export const layWhole = (shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): WholeLaid =>
+  firstWays(owns, bearing, waysUnder(shop, owns, bearing, looks))
+
+/** Exchanges the way of one wall at a time as long as that makes the whole better, cuts paired across walls. */
+function pairedWhole(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): Chosen {
+  const ways = waysUnder(shop, owns, bearing, looks)
+  let whole = firstWays(owns, bearing, ways)
+  let score = wholeScore(shop, whole)
+  let changed = true
+  while (changed) {
+    changed = false
+    for (const name of ['front', 'back', 'divider', 'left', 'right'] as const)
+      for (const way of ways[name]) {
+        if (way === whole[name]) continue
+        const other = { ...whole, [name]: way }
+        const otherScore = wholeScore(shop, other)
+        if (wholeOrder(otherScore, score) >= 0) continue
+        whole = other
+        score = otherScore
+        changed = true
+      }
+  }
+  return { whole, score }
 }
 
 /** Sum of what single walls can tell: to see which schemes are worth pairing cuts for. */
@@ -137,23 +183,21 @@ function bestScheme(shop: Workshop, bearing: Bearing, effort: Effort): Chosen {
     .slice(0, effort === 'deep' ? undefined : LOOKED_AT_AGAIN)
   let best: Chosen | undefined
   for (const { owns } of ranked) {
-    const whole = layWhole(shop, owns, bearing, looks)
-    best = better({ whole, score: wholeScore(shop, whole) }, best)
+    best = better(pairedWhole(shop, owns, bearing, looks), best)
   }
   if (best === undefined) throw new Error('no junction scheme')
   return best
 }
 
 /** The quick search: every junction scheme at the bearing asked; longer bearings where that leaves a breach in the front. */
-export function chooseWhole(shop: Workshop): Chosen {
+export function chooseWhole(shop: Workshop, effort: Effort = 'quick'): Chosen {
   const { outers, inners } = bearingsToTry(shop.frame, shop.head, shop.rules.along.jointUsual)
   const asked = { outer: outers[0] ?? 0, inner: inners[0] ?? 0 }
-  let best = bestScheme(shop, asked, 'quick')
-  const looks = sameLook(looking('quick'))
+  let best = bestScheme(shop, asked, effort)
+  const looks = sameLook(looking(effort))
   const tryBearing = (bearing: Bearing): void => {
     if (best.whole.front.score.breaches === 0) return
-    const whole = layWhole(shop, best.whole.owns, bearing, looks)
-    best = better({ whole, score: wholeScore(shop, whole) }, best)
+    best = better(pairedWhole(shop, best.whole.owns, bearing, looks), best)
   }
   for (const outer of outers.slice(1)) tryBearing({ outer, inner: best.whole.bearing.inner })
   for (const inner of inners.slice(1)) tryBearing({ outer: best.whole.bearing.outer, inner })

@@ -62,8 +62,11 @@ export interface LayoutRequest {
   readonly lowestCourseAt?: LowestCourseAt
 }
 
-/** Where the first cut of a run goes while the rest follows from the laps. */
-export type CutPlace = 'any' | 'first' | 'last' | 'middle' | 'ends'
+/**
+ * Where the cuts of the course laid first go, while the rest follows from the laps; or, in bays, that the front and back
+ * walls are laid alike from each dividing wall to the next: with a unit, or with a perpend, over the middle of the junction.
+ */
+export type CutPlace = 'any' | 'first' | 'last' | 'middle' | 'ends' | 'bays' | 'half-bays'
 
 /**
  * The choices a layout follows from. `owns` holds, for the six kinds of junction (front left, front middle, front right,

@@ -66,6 +66,23 @@ export function runsBetween(low: number, high: number, obstacles: readonly Obsta
   return runs
 }
 
+/** Parts runs where a perpend is wanted: the joint goes to the run before it. */
+export function partedRuns(runs: readonly Run[], perpends: readonly number[], joint: number): Run[] {
+  return runs.flatMap((run) => {
+    const parts: Run[] = []
+    let from = run.from
+    let { startJoint } = run
+    for (const at of perpends) {
+      const end = at + joint / 2
+      if (end <= from + joint || end >= run.to - joint) continue
+      parts.push({ from, to: end, startJoint, endJoint: true })
+      from = end
+      startJoint = false
+    }
+    return [...parts, { from, to: run.to, startJoint, endJoint: run.endJoint }]
+  })
+}
+
 export function courseShape(
   tracks: readonly Track[],
   extra: readonly Perpend[],

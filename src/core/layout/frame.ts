@@ -1,6 +1,6 @@
 import type { CourseShape, Obstacle, Perpend, Track } from './course-shape.ts'
-import { courseShape, runsBetween } from './course-shape.ts'
-import type { LayoutChoices, LayoutRequest } from './contract.ts'
+import { courseShape, partedRuns, runsBetween } from './course-shape.ts'
+import type { CutPlace, LayoutChoices, LayoutRequest } from './contract.ts'
 import { toMicro } from './micrometres.ts'
 
 /** The plan in micrometres: what every shape of every course is made from. */
@@ -61,17 +61,21 @@ export function longShape(
   forced: (k: number) => boolean,
   inWay: readonly Obstacle[],
   keepClear: readonly number[],
+  bays: CutPlace,
 ): CourseShape {
   const { chambers, thickness, unitWidth, length } = frame
   const through = (k: number): boolean => forced(k) || owns[junctionKind(end, k, chambers)] === parity
+  const perpends = bayPerpends(frame, bays, through)
+  const runsOf = (obstacles: readonly Obstacle[]) =>
+    partedRuns(runsBetween(0, length, obstacles), perpends, frame.jointUsual)
   const extra: Perpend[] = []
   if (frame.bond === 'english' && owns[end === 'front' ? 0 : 3] === parity) {
     const inner: Obstacle[] = []
     if (!forced(0)) inner.push({ from: 0, to: thickness, edge: 'joint' })
     if (!forced(chambers)) inner.push({ from: length - thickness, to: length, edge: 'joint' })
     const tracks: Track[] = [
-      { lane: 'outer', lie: 'along', runs: runsBetween(0, length, inWay) },
-      { lane: 'inner', lie: 'along', runs: runsBetween(0, length, [...inner, ...inWay]) },
+      { lane: 'outer', lie: 'along', runs: runsOf(inWay) },
+      { lane: 'inner', lie: 'along', runs: runsOf([...inner, ...inWay]) },
     ]
     return courseShape(tracks, extra, keepClear, frame.jointUsual)
   }
@@ -87,12 +91,20 @@ export function longShape(
       extra.push({ at: from + thickness / 2, width: thickness - 2 * unitWidth, lane: 'full' })
   }
   const lie = frame.bond === 'stretcher' ? 'along' : 'across'
-  return courseShape(
-    [{ lane: 'full', lie, runs: runsBetween(0, length, obstacles) }],
-    extra,
-    keepClear,
-    frame.jointUsual,
-  )
+  return courseShape([{ lane: 'full', lie, runs: runsOf(obstacles) }], extra, keepClear, frame.jointUsual)
+}
+
+/** Perpends that make every bay of a through course alike: beside the unit over each junction, or over its middle. */
+function bayPerpends(frame: Frame, bays: CutPlace, through: (k: number) => boolean): number[] {
+  if (bays !== 'bays' && bays !== 'half-bays') return []
+  const piece = frame.bond === 'stretcher' ? frame.unitLength : frame.unitWidth
+  const half = Math.trunc((piece + frame.jointUsual) / 4) * 2
+  const other = frame.bond === 'english' ? half : 0
+  const beside = bays === 'bays' ? -half : other
+  const perpends: number[] = []
+  for (let k = 1; k < frame.chambers; k++)
+    if (through(k)) perpends.push(junctionAt(frame, k) + frame.thickness / 2 + beside)
+  return perpends
 }
 
 /** One course of cross wall k, from front to back. */

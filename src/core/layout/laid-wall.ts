@@ -2,7 +2,8 @@ import type { CutPlace } from './contract.ts'
 import type { CourseShape, Lane, Perpend } from './course-shape.ts'
 import { lanesMeet } from './course-shape.ts'
 import { SLACK_UM } from './micrometres.ts'
-import { fillRun, shortLapWeight, type Fill, type PieceRule } from './run-filling.ts'
+import { shortLapWeight, type PieceRule } from './cut-placing.ts'
+import { fillRun, type Fill } from './run-filling.ts'
 
 /** One course of one wall with its pieces. Courses laid alike are the same object. */
 export interface LaidShape {
@@ -142,6 +143,44 @@ export function layWall(
           ? twin
           : layShape(shape, [beside.perpends, next?.known ?? []], rules, fill, 'any')
     }
+  }
+  return laid
+}
+
+/** The courses each laid course stands beside, courses laid alike taken together. */
+function besides(laid: readonly LaidShape[]): Map<LaidShape, Set<LaidShape>> {
+  const beside = new Map<LaidShape, Set<LaidShape>>()
+  laid.forEach((course, index) => {
+    const set = beside.get(course) ?? new Set<LaidShape>()
+    for (const other of [laid[index - 1], laid[index + 1]]) if (other !== undefined) set.add(other)
+    beside.set(course, set)
+  })
+  return beside
+}
+
+/**
+ * Lays each course again between the neighbours it now has, and keeps what is better: the first laying could only
+ * foresee the perpends that no choice changes.
+ */
+export function relaid(
+  before: readonly LaidShape[],
+  rules: WallRules,
+  fill: Fillers,
+  isBetter: (tried: readonly LaidShape[]) => boolean,
+): readonly LaidShape[] {
+  let laid = before
+  for (const course of new Set(before)) {
+    const beside = besides(laid).get(course)
+    if (beside === undefined) continue
+    const again = layShape(
+      course.shape,
+      [...beside].map(({ perpends }) => perpends),
+      rules,
+      fill,
+      'any',
+    )
+    const tried = laid.map((one) => (one === course ? again : one))
+    if (isBetter(tried)) laid = tried
   }
   return laid
 }

@@ -32,7 +32,8 @@ function bondLaid(request: LayoutRequest): {
  */
 function rulesFor(request: LayoutRequest, frame: Frame): WallRules {
   const { unitLength, unitWidth, jointUsual } = frame
-  const trim = Math.max(toMicro(request.cutLossM), CUT_GRID_UM)
+  const loss = toMicro(request.cutLossM)
+  const trim = Math.max(loss, CUT_GRID_UM)
   const joints = { jointMin: toMicro(request.perpend.minM), jointUsual, jointMax: toMicro(request.perpend.maxM) }
   const lap = unitLength / 4
   const halfModule = (unitWidth + jointUsual) / 2
@@ -41,7 +42,11 @@ function rulesFor(request: LayoutRequest, frame: Frame): WallRules {
       length: unitLength,
       shortest: lap,
       grid: CUT_GRID_UM,
+      fine: frame.bond === 'english' ? 1000 : CUT_GRID_UM,
+      coarse: 5 * CUT_GRID_UM,
+      goodCuts: goodCuts(unitLength, lap, loss),
       trim,
+      loss,
       lap,
       aim: (unitLength + jointUsual) / 2,
       ...joints,
@@ -50,13 +55,24 @@ function rulesFor(request: LayoutRequest, frame: Frame): WallRules {
       length: unitWidth,
       shortest: Math.trunc(unitWidth - halfModule),
       grid: Math.trunc(halfModule / 2),
+      fine: 1000,
+      coarse: Math.trunc(halfModule / 2),
+      goodCuts: [],
       trim,
+      loss,
       lap,
       aim: halfModule,
       ...joints,
     },
   }
 }
+
+/** Cuts on the grid that leave the longest piece of which a unit gives two, or three. */
+const goodCuts = (length: number, shortest: number, loss: number): number[] =>
+  [2, 3]
+    .map((share) => (length + loss) / share - loss)
+    .filter((piece) => piece >= shortest)
+    .map((piece) => length - Math.trunc(piece / CUT_GRID_UM) * CUT_GRID_UM)
 
 /** The request as the search sees it; a request out of its limits is mended here and said so. */
 export function prepared(request: LayoutRequest): { readonly shop: Workshop; readonly findings: LayoutFinding[] } {

@@ -1,6 +1,6 @@
 import { wholeUp } from '../basics/count.ts'
 import type { LaidShape, WallRules } from './laid-wall.ts'
-import type { PieceRule } from './run-filling.ts'
+import type { PieceRule } from './cut-placing.ts'
 
 /**
  * Least share of a bought unit that a metre of run can cost. A piece c takes (c + loss) of the (ℓ + loss) that a unit

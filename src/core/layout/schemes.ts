@@ -2,7 +2,7 @@ import type { CutPlace, Head, LayoutChoices } from './contract.ts'
 import type { CourseShape } from './course-shape.ts'
 import { crossShape, longShape, type Frame } from './frame.ts'
 import { bridgeClear, frontKind, frontObstacles, headPlan, lintelForces, type Bearing, type HeadPlan } from './heads.ts'
-import { fillersFor, layWall, type Fillers, type LaidShape, type WallRules } from './laid-wall.ts'
+import { fillersFor, layWall, relaid, type Fillers, type LaidShape, type WallRules } from './laid-wall.ts'
 import type { Levels } from './levels.ts'
 import { fewestCuts, scoreOrder, wallScore, type WallScore } from './wall-score.ts'
 
@@ -20,21 +20,31 @@ export type Effort = 'glance' | 'quick' | 'deep'
 
 const PLACES: Readonly<Record<Effort, readonly CutPlace[]>> = {
   glance: ['any'],
-  quick: ['any', 'ends', 'first'],
-  deep: ['any', 'ends', 'first', 'last', 'middle'],
+  quick: ['any', 'bays', 'half-bays', 'ends'],
+  deep: ['any', 'bays', 'half-bays', 'ends', 'first', 'last', 'middle'],
 }
+
+const ROUNDS: Readonly<Record<Effort, number>> = { glance: 0, quick: 1, deep: 3 }
+
+const KEPT: Readonly<Record<Effort, number>> = { glance: 1, quick: 4, deep: 10 }
 
 /** Which ways of laying a wall to compare. */
 export interface Look {
   readonly key: string
   readonly places: readonly CutPlace[]
   readonly starts: readonly number[]
+  /** Times each course is laid again between its neighbours. */
+  readonly rounds: number
+  /** Ways kept for pairing cuts across walls. */
+  readonly keep: number
 }
 
 export const looking = (effort: Effort): Look => ({
   key: effort,
   places: PLACES[effort],
   starts: effort === 'glance' ? [0] : [0, 1],
+  keep: KEPT[effort],
+  rounds: ROUNDS[effort],
 })
 
 /** The one way chosen before. */
@@ -42,18 +52,22 @@ export const lookingAt = (place: CutPlace, start: number): Look => ({
   key: `${place}${start}`,
   places: [place],
   starts: [start],
+  keep: 1,
+  rounds: 1,
 })
 
 /** Everything one search needs to know, and what it has already worked out. */
 export interface Workshop {
   readonly frame: Frame
   readonly levels: Levels
+  /** Course numbers from the lowest up. */
+  readonly courses: readonly number[]
   readonly rules: WallRules
   readonly head: Head
   readonly loss: number
   readonly fill: Fillers
   readonly heads: Map<string, HeadPlan>
-  readonly walls: Map<string, LaidWall>
+  readonly walls: Map<string, LaidWall[]>
   readonly shapes: Map<string, CourseShape>
   tried: number
 }
@@ -61,6 +75,7 @@ export interface Workshop {
 export const workshop = (frame: Frame, levels: Levels, rules: WallRules, head: Head, loss: number): Workshop => ({
   frame,
   levels,
+  courses: Array.from({ length: levels.count }, (_, i) => i + 1),
   rules,
   head,
   loss,
@@ -89,43 +104,61 @@ export const headFor = (shop: Workshop, bearing: Bearing): HeadPlan =>
 export const forcedAt = (shop: Workshop, bearing: Bearing, course: number, k: number): boolean =>
   lintelForces(shop.frame, headFor(shop, bearing), course, k, shop.rules.along.jointMin)
 
-/** Tries the starts and cut places given; stops at a wall with no breach and no more cuts than its runs need. */
-function bestWall(
+const sameCounts = (a: WallScore, b: WallScore): boolean =>
+  Math.abs(a.units - b.units) < 1e-9 && a.breaches === b.breaches && a.cuts === b.cuts && a.whole === b.whole
+
+/** Ways of laying a wall from the starts and cut places given, best first; stops at one with no breach and no spare cut. */
+function waysOf(
   shop: Workshop,
-  shapes: readonly CourseShape[],
+  shapesFor: (place: CutPlace) => readonly CourseShape[],
   starts: readonly number[],
   places: readonly CutPlace[],
-): LaidWall {
-  const single = starts.length === 1 && places.length === 1
-  const least = single ? 0 : fewestCuts(shapes, shop.fill)
-  let best: LaidWall | undefined
-  for (const start of starts) {
-    for (const place of places) {
+  look: Look,
+): LaidWall[] {
+  const single = look.keep === 1 && starts.length * places.length === 1
+  const least = single ? 0 : fewestCuts(shapesFor('any'), shop.fill)
+  const ways: LaidWall[] = []
+  for (const place of places) {
+    const shapes = shapesFor(place)
+    for (const start of starts) {
       shop.tried++
-      const laid = layWall(shapes, start, place, shop.rules, shop.fill)
-      const score = wallScore(laid, shop.rules, shop.loss)
-      if (best === undefined || scoreOrder(score, best.score) < 0) best = { laid, score, place, start }
-      if (best.score.breaches === 0 && best.score.cuts <= least) return best
+      let laid = layWall(shapes, start, place, shop.rules, shop.fill)
+      let score = wallScore(laid, shop.rules, shop.loss)
+      const isBetter = (tried: readonly LaidShape[]): boolean => {
+        const triedScore = wallScore(tried, shop.rules, shop.loss)
+        if (scoreOrder(triedScore, score) >= 0) return false
+        score = triedScore
+        return true
+      }
+      for (let round = 0; round < look.rounds && (score.breaches > 0 || look.keep > 4); round++)
+        laid = relaid(laid, shop.rules, shop.fill, isBetter)
+      if (!ways.some((way) => sameCounts(way.score, score))) ways.push({ laid, score, place, start })
+      if (look.keep === 1 && score.breaches === 0 && score.cuts <= least) return [{ laid, score, place, start }]
     }
   }
-  if (best === undefined) throw new Error('a wall without starts')
-  return best
+  return ways.sort((a, b) => scoreOrder(a.score, b.score)).slice(0, look.keep)
 }
 
-const courseNumbers = (levels: Levels): number[] => Array.from({ length: levels.count }, (_, i) => i + 1)
+/** Laying in bays is another way only where there are bays. */
+const placesFor = (shop: Workshop, { places }: Look, long: boolean): readonly CutPlace[] =>
+  long && shop.frame.chambers > 1 ? places : places.filter((place) => place !== 'bays' && place !== 'half-bays')
 
-export function frontWall(shop: Workshop, owns: Owns, bearing: Bearing, look: Look): LaidWall {
+const isBays = (place: CutPlace): boolean => place === 'bays' || place === 'half-bays'
+
+export function frontWall(shop: Workshop, owns: Owns, bearing: Bearing, look: Look): LaidWall[] {
   const { frame, levels } = shop
   const plan = headFor(shop, bearing)
   const bits = owns.slice(0, 3).join('')
-  return remembered(shop.walls, `F${bits}|${bearing.outer},${bearing.inner}|${look.key}`, () => {
-    const shapes = courseNumbers(levels).map((course) => {
-      const kind = frontKind(levels, plan, course)
-      const parity = parityOf(course)
-      return remembered(
-        shop.shapes,
-        `F${bits}${parity}${kind}|${kind === 'head' ? `${bearing.outer},${bearing.inner}` : ''}`,
-        () =>
+  const bearings = `${bearing.outer},${bearing.inner}`
+  return remembered(shop.walls, `F${bits}|${bearings}|${look.key}`, () => {
+    const shapesFor = (place: CutPlace): CourseShape[] =>
+      shop.courses.map((course) => {
+        const kind = frontKind(levels, plan, course)
+        const parity = parityOf(course)
+        const clear = kind === 'plain' || kind === 'bridge'
+        const bays = clear && isBays(place) ? place : 'any'
+        const key = `F${bits}${parity}${kind}${bays}|${kind === 'head' ? bearings : ''}`
+        return remembered(shop.shapes, key, () =>
           longShape(
             frame,
             'front',
@@ -134,43 +167,49 @@ export function frontWall(shop: Workshop, owns: Owns, bearing: Bearing, look: Lo
             (k) => forcedAt(shop, bearing, course, k),
             frontObstacles(frame, levels, plan, course),
             bridgeClear(frame, levels, plan, course),
+            bays,
           ),
-      )
-    })
+        )
+      })
     const first = plan.firstCourse <= plan.lastCourse ? plan.firstCourse : Math.max(1, levels.head)
-    return bestWall(shop, shapes, [Math.min(first, levels.count) - 1], look.places)
+    return waysOf(shop, shapesFor, [Math.min(first, levels.count) - 1], placesFor(shop, look, true), look)
   })
 }
 
-export function backWall(shop: Workshop, owns: Owns, look: Look): LaidWall {
+export function backWall(shop: Workshop, owns: Owns, look: Look): LaidWall[] {
   const bits = owns.slice(3).join('')
   return remembered(shop.walls, `B${bits}${look.key}`, () => {
-    const pair = ([0, 1] as const).map((parity) => longShape(shop.frame, 'back', parity, owns, () => false, [], []))
-    return pairWall(shop, (course) => pair[parityOf(course)], look)
+    const shapesFor = (place: CutPlace): CourseShape[] => {
+      const bays = isBays(place) ? place : 'any'
+      const [even, odd] = ([0, 1] as const).map((parity) =>
+        remembered(shop.shapes, `B${bits}${parity}${bays}`, () =>
+          longShape(shop.frame, 'back', parity, owns, () => false, [], [], bays),
+        ),
+      )
+      return shop.courses.flatMap((course) => (parityOf(course) === 0 ? even : odd) ?? [])
+    }
+    return waysOf(shop, shapesFor, startsFor(shop, look), placesFor(shop, look, true), look)
   })
 }
 
-export function crossWall(shop: Workshop, k: number, owns: Owns, bearing: Bearing, look: Look): LaidWall {
-  const { frame, levels } = shop
+const startsFor = (shop: Workshop, look: Look): readonly number[] =>
+  look.starts.filter((start) => start < shop.levels.count)
+
+export function crossWall(shop: Workshop, k: number, owns: Owns, bearing: Bearing, look: Look): LaidWall[] {
+  const { frame } = shop
   const corner = k === 0 || k === frame.chambers
   const kind = k === 0 ? 0 : corner ? 2 : 1
-  const forced = courseNumbers(levels).filter(
+  const forced = shop.courses.filter(
     (course) => (frame.bond === 'english' || owns[kind] !== parityOf(course)) && forcedAt(shop, bearing, course, k),
   )
   const key = `${corner ? 'S' : 'D'}${owns[kind]}${owns[3 + kind]}|${forced.join()}|${look.key}`
   return remembered(shop.walls, key, () => {
     const shapes = new Map<string, CourseShape>()
-    const shapeAt = (course: number): CourseShape => {
+    const courses = shop.courses.map((course) => {
       const isForced = forced.includes(course)
       const parity = parityOf(course)
       return remembered(shapes, `${parity}${isForced ? 1 : 0}`, () => crossShape(frame, k, parity, owns, isForced))
-    }
-    return pairWall(shop, shapeAt, look)
+    })
+    return waysOf(shop, () => courses, startsFor(shop, look), placesFor(shop, look, false), look)
   })
-}
-
-function pairWall(shop: Workshop, shapeAt: (course: number) => CourseShape | undefined, look: Look): LaidWall {
-  const shapes = courseNumbers(shop.levels).flatMap((course) => shapeAt(course) ?? [])
-  const starts = look.starts.filter((start) => start < shapes.length)
-  return bestWall(shop, shapes, starts, look.places)
 }

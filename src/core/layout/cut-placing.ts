@@ -1,0 +1,228 @@
+import type { CutPlace } from './contract.ts'
+import { SLACK_UM } from './micrometres.ts'
+
+/** What the pieces of one run may be; lengths in micrometres. */
+export interface PieceRule {
+  /** Along the wall: the unit's length, or its width where units lie across the wall. */
+  readonly length: number
+  readonly shortest: number
+  /** Cuts fall on multiples of this where the joints allow it. */
+  readonly grid: number
+  /** What a mason can still mark where laps leave no more room. */
+  readonly fine: number
+  /** A coarser multiple of the grid: shifts are tried there. */
+  readonly coarse: number
+  /** What is cut off where a unit gives two or three pieces of one length. */
+  readonly goodCuts: readonly number[]
+  /** Least that a cut can take off. */
+  readonly trim: number
+  /** What a cut takes away. */
+  readonly loss: number
+  readonly lap: number
+  /** Lap worth aiming for: half a unit and its joint. */
+  readonly aim: number
+  readonly jointMin: number
+  readonly jointUsual: number
+  readonly jointMax: number
+}
+
+/** Weight of a breach against a unit: no number of units is worth one. */
+export const BREACH = 100
+/** What one more cut is worth in units. */
+export const CUT = 0.15
+/** Offcuts of one run often serve another, so only half of what a cut loses counts against it. */
+const LOST = 0.5
+const MOST_STEPS = 160
+/** Long runs have shifts enough. */
+const MOST_CLOSE = 20
+const MOST_PIECES = 256
+
+const costNow = new Float64Array(MOST_STEPS)
+const costNext = new Float64Array(MOST_STEPS)
+const shifts = new Int32Array(MOST_STEPS)
+const cutCost = new Float64Array(MOST_STEPS * MOST_STEPS)
+const cameFrom = new Int16Array(MOST_STEPS * (MOST_PIECES + 1))
+
+/** A short lap counts once for being short and up to four times more the nearer it comes to a straight joint. */
+export const shortLapWeight = (distance: number, lap: number): number => {
+  const missing = (lap - distance) / lap
+  return 1 + 4 * missing * missing
+}
+
+const lapCost = (distance: number, rule: PieceRule): number => {
+  if (distance >= rule.aim) return 0
+  if (distance >= rule.lap - SLACK_UM) return (1e-3 * (rule.aim - distance)) / rule.aim
+  return BREACH * shortLapWeight(distance, rule.lap)
+}
+
+const cutAllowed = (place: CutPlace, piece: number, pieces: number): boolean => {
+  switch (place) {
+    case 'any':
+    case 'bays':
+    case 'half-bays':
+      return true
+    case 'first':
+      return piece === 1
+    case 'last':
+      return piece === pieces
+    case 'middle':
+      return piece === (pieces + 1) >> 1
+    case 'ends':
+      return piece === 1 || piece === pieces
+  }
+}
+
+/** Lengths of the pieces of a run and what they cost, in units: cuts, lost offcuts, short laps. */
+export interface Trial {
+  readonly cost: number
+  readonly lengths: readonly number[]
+}
+
+/** A run, how many pieces it takes and by how much they are shortened in all: what cuts are placed in. */
+export interface Share {
+  readonly rule: PieceRule
+  readonly avoid: readonly number[]
+  readonly place: CutPlace
+  readonly pieces: number
+  readonly shortened: number
+  readonly joint: number
+  /** Try shifts that just clear the neighbour's perpends as well. */
+  readonly close: boolean
+  /** Where the perpend after piece n would lie with no cut before it, less n lengths and joints. */
+  readonly offset: number
+}
+
+/** What a perpend costs at a place: nothing where the neighbour's perpends are far. */
+function perpendCost(at: number, avoid: readonly number[], rule: PieceRule): number {
+  let distance = Infinity
+  for (const other of avoid) {
+    const apart = other > at ? other - at : at - other
+    if (apart < distance) distance = apart
+    else if (other > at) break
+  }
+  return lapCost(distance, rule)
+}
+
+/** A cut piece: the cut itself, and half the share of a unit lost where only pieces of this one length come out of it. */
+function pieceCost(piece: number, { length, loss }: PieceRule): number {
+  const perUnit = Math.max(1, Math.trunc((length + loss) / (piece + loss)))
+  return CUT + LOST * (1 / perUnit - (piece + loss) / (length + loss))
+}
+
+/** No cut, or all of the shortening in one cut, where that does best: perpends before it stay, those after it move. */
+export function oneCut({ rule, avoid, place, pieces, shortened, joint, offset }: Share, below: number): Trial | null {
+  if (shortened > rule.length - rule.shortest) return null
+  const module = rule.length + joint
+  let cost = shortened === 0 ? 0 : pieceCost(rule.length - shortened, rule)
+  for (let n = 1; n < pieces; n++) cost += perpendCost(offset + n * module - shortened, avoid, rule)
+  let best = shortened === 0 || cutAllowed(place, 1, pieces) ? cost : Infinity
+  let cut = 1
+  if (shortened > 0)
+    for (let n = 1; n < pieces; n++) {
+      // The cut moves from piece n to piece n + 1, and perpend n back to where it lies uncut.
+      const at = offset + n * module
+      cost += perpendCost(at, avoid, rule) - perpendCost(at - shortened, avoid, rule)
+      if (cost < best - 1e-9 && cutAllowed(place, n + 1, pieces)) {
+        best = cost
+        cut = n + 1
+      }
+    }
+  if (best >= below) return null
+  const lengths = Array.from({ length: pieces }, (_, i) => (i === cut - 1 ? rule.length - shortened : rule.length))
+  return { cost: best, lengths }
+}
+
+/** Shifts that a perpend could take so as to keep just clear of a neighbour's perpend, on the cut grid. */
+function clearShifts({ rule, avoid, pieces, shortened, joint, offset }: Share, add: (shift: number) => void): void {
+  for (let piece = 1; piece < pieces; piece++) {
+    const at = offset + piece * (rule.length + joint)
+    for (const other of avoid) {
+      if (other > at + rule.lap || other < at - shortened - rule.lap) continue
+      add(Math.trunc((at - other - rule.lap) / rule.fine) * rule.fine)
+      add((Math.trunc((at - other + rule.lap - 1) / rule.fine) + 1) * rule.fine)
+    }
+  }
+}
+
+/** Shifts to try, ascending from none to all: a coarse grid, the lengths a unit gives two or three of, and if asked those just clear. */
+function shiftsToTry(share: Share): number {
+  const { rule, shortened, close } = share
+  let count = 0
+  const add = (shift: number): void => {
+    if (shift < 0 || shift > shortened || count >= MOST_STEPS - 1) return
+    let place = count
+    while (place > 0 && (shifts[place - 1] ?? 0) > shift) place--
+    if (place > 0 && shifts[place - 1] === shift) return
+    shifts.copyWithin(place + 1, place, count)
+    shifts[place] = shift
+    count++
+  }
+  add(0)
+  if (!close || rule.fine < rule.grid || share.pieces > MOST_CLOSE)
+    for (let shift = rule.coarse; shift < shortened; shift += rule.coarse) add(shift)
+  add(shortened)
+  for (const cut of rule.goodCuts) {
+    add(cut)
+    add(shortened - cut)
+  }
+  if (close && share.pieces <= MOST_CLOSE) clearShifts(share, add)
+  return count
+}
+
+/**
+ * Any number of cuts that shorten the pieces by `shortened` in all, at least cost. One stage per piece, one state per shift;
+ * a cut moves to a greater shift, a perpend costs by where the shift puts it.
+ */
+export function severalCuts(share: Share, below: number): Trial | null {
+  const { rule, avoid, place, pieces, joint, offset } = share
+  if (pieces > MOST_PIECES) return null
+  const count = shiftsToTry(share)
+  const most = rule.length - rule.shortest
+  for (let to = 1; to < count; to++)
+    for (let from = 0; from < to; from++) {
+      const cut = (shifts[to] ?? 0) - (shifts[from] ?? 0)
+      cutCost[to * MOST_STEPS + from] = cut < rule.trim || cut > most ? Infinity : pieceCost(rule.length - cut, rule)
+    }
+  costNow.fill(Infinity, 0, count)
+  costNow[0] = 0
+  for (let piece = 1; piece <= pieces; piece++) {
+    const isEnd = piece === pieces
+    const mayCut = cutAllowed(place, piece, pieces)
+    const at = offset + piece * (rule.length + joint)
+    let beyond = avoid.length
+    for (let step = isEnd ? count - 1 : 0; step < count; step++) {
+      let best = costNow[step] ?? Infinity
+      let from = step
+      if (mayCut) {
+        const row = step * MOST_STEPS
+        for (let back = 0; back < step; back++) {
+          const cost = (costNow[back] ?? Infinity) + (cutCost[row + back] ?? Infinity)
+          if (cost < best) {
+            best = cost
+            from = back
+          }
+        }
+      }
+      if (best < Infinity && !isEnd) {
+        // The perpend moves down as the shift grows, and the nearest of the neighbour's perpends with it.
+        const perpend = at - (shifts[step] ?? 0)
+        while (beyond > 0 && (avoid[beyond - 1] ?? 0) >= perpend) beyond--
+        const distance = Math.min((avoid[beyond] ?? Infinity) - perpend, perpend - (avoid[beyond - 1] ?? -Infinity))
+        if (distance < rule.aim) best += lapCost(distance, rule)
+      }
+      costNext[step] = best
+      cameFrom[piece * MOST_STEPS + step] = from
+    }
+    for (let step = 0; step < count; step++) costNow[step] = costNext[step] ?? Infinity
+  }
+  const cost = costNow[count - 1] ?? Infinity
+  if (cost >= below) return null
+  const lengths: number[] = []
+  let step = count - 1
+  for (let piece = pieces; piece >= 1; piece--) {
+    const back = cameFrom[piece * MOST_STEPS + step] ?? step
+    lengths.push(rule.length - ((shifts[step] ?? 0) - (shifts[back] ?? 0)))
+    step = back
+  }
+  return { cost, lengths: lengths.reverse() }
+}
