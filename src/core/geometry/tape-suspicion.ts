@@ -40,9 +40,11 @@ export function tapeQuarrel(
   parallelogram: boolean,
   readingM: number,
 ): TapeQuarrel {
-  if (adjusted.redundancy < 1 || strainOf(adjusted) <= CLEAR * readingM) return { disagree: false, tape: null }
+  const worst = strainOf(adjusted)
+  if (adjusted.redundancy < 1 || worst <= CLEAR * readingM) return { disagree: false, tape: null }
   const peaceful = readings.flatMap((reading, index) => {
-    if ((adjusted.checked[index] ?? 0) < 1e-6) return []
+    // The tape at fault is strained most, or nearly so where the checks are weak; the others need no trial.
+    if (strain(adjusted.corrections[index] ?? 0, adjusted.checked[index] ?? 0) < worst / 2) return []
     const others = readings.filter((other) => other !== reading)
     const rest = adjustPegs(plan, others, parallelogram)
     if (rest === null || strainOf(rest) > CLEAR * readingM) return []
