@@ -1,6 +1,10 @@
 import { describe, expect, it } from 'vitest'
 import { conduct } from '../../src/core/heat/conduct.ts'
 import { layersResistance, transmittance, type Slab, type SlabLayer } from '../../src/core/heat/slab.ts'
+import { cellResistance, outerWall, sharedWall } from '../../src/core/heat/wall-section.ts'
+import { CATALOGUE_UNITS } from '../../src/core/plan/catalogue.ts'
+import { wallsFor } from '../../src/core/plan/defaults.ts'
+import { plainPlan } from '../core/fish/plans.ts'
 import { erf } from 'mathjs'
 
 const brick = (thicknessM: number): SlabLayer => ({
@@ -9,6 +13,8 @@ const brick = (thicknessM: number): SlabLayer => ({
   densityKgM3: 1700,
   heatJkgK: 800,
 })
+const block = CATALOGUE_UNITS.find((unit) => unit.key === 'hollow-450-225-225')
+if (block === undefined) throw new Error('no such block')
 const plaster: SlabLayer = { thicknessM: 0.013, conductivityWmK: 0.5, densityKgM3: 1300, heatJkgK: 1000 }
 
 describe('steady wall', () => {
@@ -36,6 +42,40 @@ describe('steady wall', () => {
     expect(Math.abs((long.phases[1]?.inJm2 ?? 0) / flow - 1)).toBeLessThan(1e-6)
     expect(Math.abs((long.phases[1]?.outJm2 ?? 0) / flow - 1)).toBeLessThan(1e-6)
     expect(long.peakOutsideDegC).toBeCloseTo(25 + (flow / 3600) * 0.055, 4)
+  })
+})
+
+describe('a closed air cell', () => {
+  // ISO 6946, table for unventilated air layers at about 10 °C, heat flowing sideways, from memory: 0.11 at 5 mm, 0.15 at 10 mm, 0.17 at 15 mm, 0.18 from 25 mm.
+  it.each([
+    [0.005, 0.11],
+    [0.01, 0.15],
+    [0.015, 0.17],
+    [0.025, 0.18],
+    [0.1, 0.18],
+  ])('%d m wide resists %d m²K/W', (widthM, resistance) => {
+    expect(Math.abs(cellResistance(widthM, 10) - resistance)).toBeLessThan(0.006)
+  })
+  it('resists less in a hot wall', () => expect(cellResistance(0.06, 60)).toBeLessThan(cellResistance(0.06, 10)))
+})
+
+describe('a hollow block in section', () => {
+  // Geometry of the published 450 × 225 × 225 block: two cells of 150 × 125 mm, 37.0 % void; with one 10 mm perpend a course is 460 mm.
+  const walls = { ...plainPlan().walls, ...wallsFor(block) }
+  const plan = { ...plainPlan(), walls: { ...walls, liningM: 0, renderM: 0 } }
+  const massOf = (filling: 'none' | 'sand' | 'solid') =>
+    outerWall(plan, filling).layers.reduce((sum, layer) => sum + layer.thicknessM * layer.densityKgM3, 0)
+  it('weighs what its solid part weighs, and sand adds its own', () => {
+    const voidM = (2 * 0.15 * 0.125) / 0.46
+    expect(massOf('solid')).toBeCloseTo(0.225 * 2000, 6)
+    expect(massOf('none')).toBeCloseTo((0.225 - voidM) * 2000 + voidM * 1.1, 6)
+    expect(massOf('sand')).toBeCloseTo((0.225 - voidM) * 2000 + voidM * 1600, 6)
+  })
+  it('is halved exactly between two chambers', () => {
+    const whole = outerWall(plan, 'sand').layers.reduce((sum, layer) => sum + layer.thicknessM, 0)
+    const half = sharedWall(plan, 'sand').layers.reduce((sum, layer) => sum + layer.thicknessM, 0)
+    expect(half).toBeCloseTo(whole / 2, 12)
+    expect(whole).toBeCloseTo(0.225, 12)
   })
 })
 

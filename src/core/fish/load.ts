@@ -46,7 +46,7 @@ export interface FishLoad {
 }
 
 /** The greatest day that the kiln is asked to carry, kg as landed. */
-export const greatestDay = ({ catch: fish }: Plan): Derived<'kg'> =>
+const greatestDay = ({ catch: fish }: Plan): Derived<'kg'> =>
   fish.peakKgPerDay !== null && fish.peakKgPerDay > fish.freshKgPerDay
     ? typed('catch.peak', 'kg', fish.peakKgPerDay, 'catch.peakKgPerDay')
     : typed('catch.usual', 'kg', fish.freshKgPerDay, 'catch.freshKgPerDay')

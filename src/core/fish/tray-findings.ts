@@ -6,11 +6,11 @@ import { BEND_OF_SPAN, battensForSag, SAG_OF_RAIL } from './tray-strength.ts'
 import type { TrayFrame } from './tray-frame.ts'
 
 /** Rails keep at least this far back from the fire face. Common practice. */
-export const LEAST_SETBACK_M = 0.01
+const LEAST_SETBACK_M = 0.01
 /** Setback to aim for where the wall has room. Common practice. */
 const USUAL_SETBACK_M = 0.03
 /** The frame ends at least this far inside the outer face of the wall. Common practice. */
-export const LEAST_EDGE_M = 0.01
+const LEAST_EDGE_M = 0.01
 /** A handle that a gloved hand can close around. Common practice. */
 const LEAST_HANDLE_M = 0.1
 /** Usual and greatest number of trays in a stack: FAO field reports have 4–5, 8 and at most 15. */
@@ -36,7 +36,7 @@ const finding = (
 ): Finding => ({ level, kind, args, card: 'trays', remedies })
 
 /** Largest bearing m + r that the walls allow, m: the outer wall's edge, and on a shared wall half of what the gap leaves. */
-export function roomForBearingM(
+function roomForBearingM(
   { chambers, trays }: Plan,
   wallM: number,
 ): { readonly outerM: number; readonly sharedM: number } {

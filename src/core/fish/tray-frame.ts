@@ -68,7 +68,3 @@ const piecesOf = (sizes: TraySizes, battens: number): readonly TrayPiece[] => [
   { kind: 'cross-rail', perTray: 2, length: sizes.crossRail },
   ...(battens > 0 ? [{ kind: 'batten' as const, perTray: battens, length: sizes.batten }] : []),
 ]
-
-/** All timber of one tray as a list of one entry per piece, for cutting. */
-export const pieceLengthsM = ({ pieces }: Pick<TrayFrame, 'pieces'>): number[] =>
-  pieces.flatMap(({ perTray, length }) => Array.from({ length: perTray }, () => length.value))

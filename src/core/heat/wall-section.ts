@@ -12,8 +12,8 @@ const KELVIN = 273.15
  * Resistance of a closed upright air cell, m²K/W: film convection, or conduction where it is narrow, beside radiation between its faces at the mean
  * temperature of a working wall. Form of ISO 6946, annex for air layers, from memory. It hardly grows with width: a wide hollow is no better than a narrow one.
  */
-export function cellResistance(widthM: number): number {
-  const { convection, airConductivity, emittance, meanDegC } = HEAT_DATA.cell
+export function cellResistance(widthM: number, meanDegC = HEAT_DATA.cell.meanDegC): number {
+  const { convection, airConductivity, emittance } = HEAT_DATA.cell
   const radiation = (4 * STEFAN_BOLTZMANN * (meanDegC + KELVIN) ** 3) / (2 / emittance - 1)
   return 1 / (Math.max(convection, airConductivity / widthM) + radiation)
 }

@@ -1,4 +1,5 @@
 import { derive, sumOf, typed, type Derived } from '../basics/derived.ts'
+import type { Finding } from '../basics/finding.ts'
 import type { Range } from '../basics/range.ts'
 import { drying } from '../fish/drying.ts'
 import { FISH_DATA } from '../fish/fish-data.ts'
@@ -31,6 +32,8 @@ export interface FiringLog {
   /** Over all firings whose money is known. */
   readonly net: Derived<'money'>
   readonly netOf: number
+  /** Entries that cannot be: more out than in. Kept as typed. */
+  readonly findings: readonly Finding[]
 }
 
 export function firingLog(plan: Plan): FiringLog {
@@ -51,8 +54,21 @@ export function firingLog(plan: Plan): FiringLog {
     wood: masses('log.wood-all', 'woodKg'),
     net: sumOf('log.net-all', 'money', nets),
     netOf: nets.length,
+    findings: firings.filter(({ firing }) => (firing.productKg ?? 0) > firing.freshKg).map(moreOutThanIn),
   }
 }
+
+const moreOutThanIn = ({ firing }: LoggedFiring): Finding => ({
+  level: 'problem',
+  kind: 'more-out-than-in',
+  args: {
+    day: firing.day,
+    fresh: { value: firing.freshKg, unit: 'kg' },
+    product: { value: firing.productKg ?? 0, unit: 'kg' },
+  },
+  card: 'catch',
+  remedies: [],
+})
 
 const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
 

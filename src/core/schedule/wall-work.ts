@@ -39,7 +39,7 @@ const byVolume = (A: Derived<'m2'>, t: Derived<'m'>) => ({
 })
 
 /** One face of all walls between two levels, fire openings taken out. */
-export function faceBetween(plan: Plan, geometry: KilnGeometry, fromM: number, toM: number): Derived<'m2'> {
+function faceBetween(plan: Plan, geometry: KilnGeometry, fromM: number, toM: number): Derived<'m2'> {
   const openM = Math.max(0, Math.min(toM, geometry.levels.headM) - Math.max(fromM, 0))
   return derive(
     'work.face',

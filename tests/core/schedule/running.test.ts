@@ -100,6 +100,11 @@ describe('log of firings', () => {
     expect([log.product.value, log.wood.value, log.net.value, log.netOf]).toEqual([17, 30, 85, 1])
     expect(wrongWorkings(log)).toEqual([])
   })
+  it('keeps an entry that cannot be and says so', () => {
+    const log = firingLog(running({ firings: { a: firing('2026-03-01', { productKg: 70 }), b: firing('2026-03-02') } }))
+    expect(log.findings.map((one) => [one.kind, one.args['day']])).toEqual([['more-out-than-in', '2026-03-01']])
+    expect(log.firings).toHaveLength(2)
+  })
   it('tells a wet or a burnt-up firing from the expected', () => {
     const plan = running({
       firings: {
