@@ -1,7 +1,8 @@
 import { bad, good, type Result } from '../../core/basics/result.ts'
 import { parsePlan } from '../../core/plan/parse-plan.ts'
+import { encodeDocument } from '../../device/database/document-bytes.ts'
 import { newId } from '../../device/database/new-id.ts'
-import { documentFrom, documentFromOutside, encodeDocument, readRaw } from '../../device/database/plan-document.ts'
+import { documentFrom, documentFromOutside, readRaw } from '../../device/database/plan-document.ts'
 import { adoptDocument } from '../../device/database/plan-session.ts'
 import {
   readChosenFile,

@@ -1,5 +1,5 @@
 import * as Y from 'yjs'
-import { isUpdate } from './plan-document.ts'
+import { applyUpdate, encodeDocument, isUpdate } from './document-bytes.ts'
 
 /** Stored changes of one plan beyond which they are joined into one. */
 export const MOST_UPDATES = 200
@@ -12,8 +12,8 @@ export function compacted(updates: readonly Uint8Array[]): Uint8Array | null {
   if (!updates.every(isUpdate)) return null
   const doc = new Y.Doc()
   try {
-    for (const update of updates) Y.applyUpdate(doc, update)
-    return Y.encodeStateAsUpdate(doc)
+    for (const update of updates) applyUpdate(doc, update, 'stored')
+    return encodeDocument(doc)
   } catch {
     return null
   } finally {

@@ -5,6 +5,7 @@ import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
 import { PLAN_VERSION, type Plan } from '../../core/plan/schema.ts'
 import { bad, good, type Result } from '../../core/basics/result.ts'
 import { crc32 } from './crc32.ts'
+import { applyUpdate, isUpdate } from './document-bytes.ts'
 import { isRecord, isUnsafeKey, sameJson, valueAt, withValueAt } from './json.ts'
 import { PLAN_SHAPE } from './plan-shape.ts'
 
@@ -165,22 +166,12 @@ export function documentOf(plan: Plan): Y.Doc {
   return doc
 }
 
-/** Whether bytes are a document or changes to one; read before anything is applied, since half an update must never be. */
-export function isUpdate(bytes: Uint8Array): boolean {
-  try {
-    Y.decodeUpdate(bytes)
-    return true
-  } catch {
-    return false
-  }
-}
-
 /** A document from its stored changes; what cannot be read is left out and counted, never a reason to lose the rest. */
 export function documentFrom(updates: readonly Uint8Array[]): { readonly doc: Y.Doc; readonly unreadable: number } {
   const doc = new Y.Doc()
   const readable = updates.filter(isUpdate)
   doc.transact(() => {
-    for (const update of readable) Y.applyUpdate(doc, update, 'stored')
+    for (const update of readable) applyUpdate(doc, update, 'stored')
   }, 'stored')
   return { doc, unreadable: updates.length - readable.length }
 }
@@ -190,12 +181,9 @@ export function documentFromOutside(bytes: Uint8Array): Result<Y.Doc, { readonly
   if (!isUpdate(bytes)) return bad({ kind: 'damaged' })
   const doc = new Y.Doc()
   try {
-    Y.applyUpdate(doc, bytes, 'outside')
+    applyUpdate(doc, bytes, 'outside')
   } catch {
     return bad({ kind: 'damaged' })
   }
   return good(doc)
 }
-
-/** The whole document as bytes, together with changes that wait for others which have not come yet. */
-export const encodeDocument = (doc: Y.Doc): Uint8Array => Y.encodeStateAsUpdate(doc)

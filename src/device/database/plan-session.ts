@@ -3,6 +3,7 @@ import { bad, good, type Result } from '../../core/basics/result.ts'
 import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import type { StoredRow } from './connection.ts'
+import { applyUpdate, encodeDocument, onUpdate } from './document-bytes.ts'
 import { sharing } from './json.ts'
 import {
   BY_HAND,
@@ -86,7 +87,7 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
   let hasDayCopy = isNew
 
   const undoing = new Y.UndoManager(planMaps(doc), { trackedOrigins: new Set([BY_HAND]), captureTimeout: TYPING_MS })
-  const document = () => Y.encodeStateAsUpdate(doc)
+  const document = () => encodeDocument(doc)
   const row = (): StoredRow => ({
     id: planId,
     name: plan.name,
@@ -117,7 +118,7 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
     if (!KEPT_ELSEWHERE.has(origin)) saver.add(update)
     around.onChange(session)
   }
-  doc.on('update', heed)
+  const stopHeeding = onUpdate(doc, heed)
 
   /** Once a day, what there was before the first change is put aside. */
   const keepDayCopy = () => {
@@ -132,7 +133,7 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
     keep().catch(() => {})
   }
   const takeIn = (bytes: Uint8Array, origin: string) => {
-    Y.applyUpdate(doc, bytes, origin)
+    applyUpdate(doc, bytes, origin)
   }
 
   const session: PlanSession = {
@@ -167,7 +168,7 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
       const theirId = readRaw(outside.value)['id']
       if (theirId !== undefined && theirId !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
       // Tried on a copy first: a document that would leave no sound plan changes nothing.
-      Y.applyUpdate(outside.value, document())
+      applyUpdate(outside.value, document(), 'trial')
       const merged = readPlan(outside.value)
       outside.value.destroy()
       if (!merged.ok) return merged
@@ -183,14 +184,14 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
     },
     catchUp: async () => {
       const { doc: stored } = documentFrom(await shelf.updates(planId))
-      takeIn(Y.encodeStateAsUpdate(stored), 'stored')
+      takeIn(encodeDocument(stored), 'stored')
       stored.destroy()
     },
     isIdle: saver.isIdle,
     settled: saver.settled,
     end: () => {
       saver.end()
-      doc.off('update', heed)
+      stopHeeding()
       undoing.destroy()
       doc.destroy()
     },

@@ -1,5 +1,5 @@
-import { mergeUpdates } from 'yjs'
 import type { KeepingTrouble } from './connection.ts'
+import { joined } from './document-bytes.ts'
 import type { SaveOutcome } from './shelf.ts'
 
 /** How safe a plan is. Times are milliseconds since 1970 by this phone's clock. */
@@ -53,7 +53,7 @@ export function startSaver({ savedAtMs, isLasting, save, onAttempt, onChange }: 
     while (waiting.length > 0) {
       const batch = waiting
       waiting = []
-      const update = mergeUpdates(batch)
+      const update = joined(batch)
       const outcome = await save(update)
       if (hasEnded) return outcome
       if (outcome !== 'saved') {

@@ -1,5 +1,5 @@
 import { isRecord } from './json.ts'
-import { isUpdate } from './plan-document.ts'
+import { isUpdate } from './document-bytes.ts'
 
 /** What tabs of one phone tell each other. An update that is not saved yet is to be saved by whoever hears of it. */
 export type TabMessage =

@@ -22,7 +22,8 @@ import { exportPlan, openFile } from '../../../src/app/state/file-actions.ts'
 import { store } from '../../../src/app/state/store.ts'
 import { workedOut } from '../../../src/app/state/use-worked-out.ts'
 import { connect, type StoredRow } from '../../../src/device/database/connection.ts'
-import { documentOf, encodeDocument } from '../../../src/device/database/plan-document.ts'
+import { encodeDocument } from '../../../src/device/database/document-bytes.ts'
+import { documentOf } from '../../../src/device/database/plan-document.ts'
 import { offerOf, planOf } from '../../device/plans.ts'
 
 const FIRST = {

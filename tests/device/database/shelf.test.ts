@@ -8,7 +8,8 @@ import { connect, DATABASE_NAME, troubleOf, type StoredRow } from '../../../src/
 import { databaseShelf } from '../../../src/device/database/database-shelf.ts'
 import { memoryShelf } from '../../../src/device/database/memory-shelf.ts'
 import { openShelf } from '../../../src/device/database/open-shelf.ts'
-import { documentFrom, documentOf, encodeDocument, readPlan } from '../../../src/device/database/plan-document.ts'
+import { applyUpdate, encodeDocument, onUpdate } from '../../../src/device/database/document-bytes.ts'
+import { documentFrom, documentOf, readPlan } from '../../../src/device/database/plan-document.ts'
 import { MOST_COPIES, type Shelf } from '../../../src/device/database/shelf.ts'
 import { planOf } from '../plans.ts'
 
@@ -75,9 +76,9 @@ describe('many small changes', () => {
     const shelf = databaseShelf(connect())
     const doc = documentOf(planOf('a'))
     await saveNew(shelf, 'a')
-    Y.applyUpdate(doc, (await shelf.updates('a'))[0] ?? new Uint8Array())
+    applyUpdate(doc, (await shelf.updates('a'))[0] ?? new Uint8Array(), 'test')
     const updates: Uint8Array[] = []
-    doc.on('update', (update) => updates.push(update))
+    onUpdate(doc, (bytes) => updates.push(bytes))
     for (let count = 0; count < MOST_UPDATES + 40; count++) {
       doc.getMap('plan').set('chambers.count', (count % 8) + 1)
       const update = updates.at(-1) ?? new Uint8Array()
@@ -95,7 +96,7 @@ describe('many small changes', () => {
   it('keep a change waiting whose forerunner has not come yet', () => {
     const doc = new Y.Doc()
     const updates: Uint8Array[] = []
-    doc.on('update', (update) => updates.push(update))
+    onUpdate(doc, (bytes) => updates.push(bytes))
     doc.getMap('plan').set('name', 'first')
     doc.getMap('plan').set('name', 'second')
     const [first, second] = updates
@@ -124,7 +125,7 @@ describe('a database that goes away', () => {
     await shelf.close()
     const doc = documentOf(planOf('a'))
     const updates: Uint8Array[] = []
-    doc.on('update', (bytes) => updates.push(bytes))
+    onUpdate(doc, (bytes) => updates.push(bytes))
     doc.getMap('plan').set('name', 'After the wipe')
     await shelf.save({ row: rowOf('a'), update: updates[0] ?? new Uint8Array(), whole: () => encodeDocument(doc) })
     const read = readPlan(documentFrom(await shelf.updates('a')).doc)
