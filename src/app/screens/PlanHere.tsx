@@ -153,9 +153,9 @@ function Place({ route, worked }: { readonly route: PlanRoute; readonly worked: 
     case 'buy':
       return <BuyPlace route={route} worked={worked} />
     case 'build':
-      return <BuildPlace worked={worked} />
+      return <BuildPlace route={route} worked={worked} />
     case 'run':
-      return <RunPlace worked={worked} />
+      return <RunPlace route={route} worked={worked} />
     default:
       return route.place satisfies never
   }

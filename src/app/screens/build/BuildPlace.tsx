@@ -1,68 +1,129 @@
-import type { ReactNode } from 'react'
-import type { Derived } from '../../../core/basics/derived.ts'
+import type { Step } from '../../../core/schedule/schedule.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
+import { LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
+import { showIsoDay } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
+import type { Words } from '../../words/words.ts'
+import { Findings } from '../plan/Findings.tsx'
+import { worstFirst } from '../plan/order-findings.ts'
+import type { PlanRoute } from '../PlanHere.tsx'
+import { cardHref } from '../route.ts'
 import { KeyFigure } from '../working/Worked.tsx'
-import { cautionsOf, figuresOf, lineOf, stepsOf, type BuildStep } from './steps.ts'
 import './build.css'
+import { CrewSheet } from './CrewSheet.tsx'
+import { DayBar } from './DayBar.tsx'
+import { figuresOf, lineOf } from './figures.ts'
 
-/** Build: the steps in order, each with its numbers and its caution. */
-export function BuildPlace({ worked }: { readonly worked: WorkedOut }) {
+/** Build: the steps in order on their days, each with its numbers and its caution. */
+export function BuildPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
   const words = useWords()
   const { say } = words
+  const { schedule } = worked
+  const findings = worstFirst(worked.findings)
   return (
     <>
-      <h2>{say('build.steps')}</h2>
+      <h2 className="hide">{say('place.build')}</h2>
+      <div className="figs">
+        <KeyFigure label={say('build.ready-after')} of={schedule.length} />
+        <KeyFigure label={say('build.mason-days')} of={schedule.labour.mason.days} />
+      </div>
+      {schedule.readyDay !== null && <p>{say('build.ready-on', { day: showIsoDay(schedule.readyDay) })}</p>}
+      <Findings findings={findings} only={({ card, level }) => card === 'build' && level !== 'good'} />
       <ol className="steps">
-        {stepsOf(worked).map((step, index) => (
-          <Step key={step} number={index + 1} title={say(`build.${step}`)} figures={figuresOf(step, worked)}>
-            {lineOf(step, worked, words)}
-            <Cautions of={step} worked={worked} />
-          </Step>
+        {schedule.steps.map((step, index) => (
+          <StepLine key={step.id} step={step} number={index + 1} worked={worked} />
         ))}
       </ol>
+      <ul className="day-key">
+        {(['work', 'wait', 'fire'] as const).map((look) => (
+          <li key={look}>
+            <svg viewBox="0 0 22 16" aria-hidden="true" focusable="false">
+              <rect className={look} x="1" y="1" width="20" height="14" />
+            </svg>
+            {say(`build.key.${look}`)}
+          </li>
+        ))}
+      </ul>
+      <LinkButton href={cardHref(route.id, 'build', 'crew')} shape="big" icon="people">
+        {say('card.crew')}
+      </LinkButton>
       <p className="quiet">{say('build.local')}</p>
+      {route.card === 'crew' && <CrewSheet route={route} worked={worked} />}
     </>
   )
 }
 
-function Step({
+function StepLine({
+  step,
   number,
-  title,
-  figures,
-  children,
+  worked,
 }: {
+  readonly step: Step
   readonly number: number
-  readonly title: string
-  readonly figures: readonly { readonly label: string; readonly of: Derived }[]
-  readonly children: ReactNode
+  readonly worked: WorkedOut
 }) {
+  const words = useWords()
+  const { named } = words
+  const figures = figuresOf(step.kind, worked)
+  const line = lineOf(step.kind, worked, words)
   return (
-    <li className="step-card stack">
-      <h3>
-        <span className="question-number">{number}</span> {title}
-      </h3>
-      {figures.length > 0 && (
-        <div className="figs step-figs">
-          {figures.map(({ label, of }) => (
-            <KeyFigure key={label} label={label} of={of} />
+    <li>
+      <details className="step">
+        <summary>
+          <span className="question-number">{number}</span>
+          <span className="step-name">
+            <b>{titleOf(step, words)}</b>
+            <span className="quiet">{daysOf(step, words)}</span>
+          </span>
+          <DayBar step={step} days={worked.schedule.days.length} />
+        </summary>
+        <div className="step-body stack">
+          {figures.length > 0 && (
+            <div className="figs step-figs">
+              {figures.map(({ label, of }) => (
+                <KeyFigure key={label} label={label} of={of} />
+              ))}
+            </div>
+          )}
+          {line !== null && <p>{line}</p>}
+          {Object.entries(step.hours).length > 0 && (
+            <div className="figs step-figs">
+              {Object.entries(step.hours).map(([trade, hours]) => (
+                <KeyFigure key={trade} label={named(`item.${trade}`)} of={hours} />
+              ))}
+            </div>
+          )}
+          {step.wait && <KeyFigure label={words.say('build.wait')} of={step.wait} />}
+          {step.cautions.map((caution) => (
+            <p key={caution} className="caution-line">
+              <Icon name="caution" />
+              <span>
+                <b>{words.say('finding.word.caution')}</b> {named(`task-caution.${caution}`)}
+              </span>
+            </p>
           ))}
         </div>
-      )}
-      {children}
+      </details>
     </li>
   )
 }
 
-function Cautions({ of: step, worked }: { readonly of: BuildStep; readonly worked: WorkedOut }) {
-  const { say } = useWords()
-  return cautionsOf(step, worked).map((caution) => (
-    <p key={caution} className="caution-line">
-      <Icon name="caution" />
-      <span>
-        <b>{say('finding.word.caution')}</b> {say(`build.caution.${caution}`)}
-      </span>
-    </p>
-  ))
+function titleOf(step: Step, { say, named, length }: Words): string {
+  const name = named(`task.${step.kind}`)
+  return step.toM === undefined ? name : say('build.up-to', { name, level: length(step.toM) })
+}
+
+/** Days by the calendar where there is one, else counted from the first. */
+function daysOf({ start, end, startDay, endDay }: Step, { say, number }: Words): string {
+  if (startDay !== null && endDay !== null) {
+    return startDay === endDay
+      ? showIsoDay(startDay)
+      : say('build.from-to', { from: showIsoDay(startDay), to: showIsoDay(endDay) })
+  }
+  const first = Math.floor(start + 1e-6) + 1
+  const last = Math.max(first, Math.ceil(end - 1e-6))
+  return first === last
+    ? say('build.day', { day: number(first) })
+    : say('build.days', { from: number(first), to: number(last) })
 }

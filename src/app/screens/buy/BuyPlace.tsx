@@ -23,7 +23,7 @@ import { SellerPart } from './SellerPart.tsx'
 export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
   const words = useWords()
   const { say, share } = words
-  const { plan, costs, purchase } = worked
+  const { plan, costs, list } = worked
   const [column, setColumn] = useState<'priced' | 'blank'>('priced')
   const isPriced = costs.unpriced.length === 0
   const item = itemOfCard(route.card, plan)
@@ -49,15 +49,15 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
         <TotalAloud costs={costs} />
         {findings.some(isMoney) && <Findings findings={findings} only={isMoney} />}
         <div className="two-columns">
-          {costs.sellers.map((seller) => (
+          {list.groups.map((seller) => (
             <SellerPart key={`${seller.seller} ${seller.sellerName}`} seller={seller} planId={route.id} />
           ))}
-          {purchase.free.length > 0 && (
+          {list.free.length > 0 && (
             <section>
               <div className="seller">
                 <h2>{say('buy.free')}</h2>
               </div>
-              {purchase.free.map((total) => (
+              {list.free.map((total) => (
                 <div className="item" key={total.item}>
                   <span className="item-words">
                     <b>{words.named(`item.${total.item}`)}</b>

@@ -1,4 +1,3 @@
-import { useEffect } from 'react'
 import type { Offer } from '../../../core/plan/schema.ts'
 import { itemOf, type ItemKey } from '../../../core/quantities/items.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
@@ -8,6 +7,7 @@ import { Sheet } from '../../parts/Sheet.tsx'
 import { todayIso } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
+import { useFieldInSight } from '../fields/use-field-in-sight.ts'
 import { TotalAloud } from '../plan/TotalAloud.tsx'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { placeHref } from '../route.ts'
@@ -51,13 +51,7 @@ export function ItemSheet({
   const { say } = words
   const { plan, set } = usePlan()
   const close = useCloseCard(placeHref(route.id, 'buy'))
-  const { field } = route
-  useEffect(() => {
-    if (field === null) return
-    const box = document.getElementById(field)
-    box?.scrollIntoView({ block: 'center' })
-    box?.focus()
-  }, [field])
+  useFieldInSight(route.field)
   const offers = Object.entries(plan.offers).filter(([, offer]) => offer.item === item)
   const lines = worked.purchase.lines.filter((line) => line.item === item)
   const name = itemName(item, plan, words)

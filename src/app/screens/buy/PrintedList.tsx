@@ -11,7 +11,7 @@ import { itemName, lotsText, lotText, whyText } from './line-text.ts'
 export function PrintedList({ worked, column }: { readonly worked: WorkedOut; readonly column: 'priced' | 'blank' }) {
   const words = useWords()
   const { say, named, share } = words
-  const { plan, costs } = worked
+  const { plan, costs, list } = worked
   const currency = currencySign(plan.currency)
   const figure = (minor: number) => amount(minor, plan.currency)
   const isFilled = column === 'priced'
@@ -44,7 +44,7 @@ export function PrintedList({ worked, column }: { readonly worked: WorkedOut; re
             <th className="right">{say('print.paid', { currency })}</th>
           </tr>
         </thead>
-        {costs.sellers.map((seller) => (
+        {list.groups.map((seller) => (
           <tbody key={`${seller.seller} ${seller.sellerName}`}>
             <tr className="paper-seller">
               <td colSpan={3}>
@@ -52,11 +52,11 @@ export function PrintedList({ worked, column }: { readonly worked: WorkedOut; re
                 {seller.sellerName !== '' && `, ${seller.sellerName}`}
               </td>
               <td className="right">
-                {isFilled && seller.lines.length > seller.unpriced ? figure(seller.cost.value) : ''}
+                {isFilled && seller.rows.length > seller.unpriced ? figure(seller.cost.value) : ''}
               </td>
               <td className="blank" />
             </tr>
-            {seller.lines.map((line, index) => {
+            {seller.rows.map((line, index) => {
               const lot = lotText(line, words)
               return (
                 <tr key={`${line.item} ${String(index)}`}>

@@ -1,4 +1,4 @@
-import type { SellerCost } from '../../../core/costs/costs.ts'
+import type { MaterialsGroup } from '../../../core/documents/materials-list.ts'
 import type { PurchaseLine } from '../../../core/purchase/line.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
@@ -7,7 +7,7 @@ import { Worked } from '../working/Worked.tsx'
 import { itemName, lotsText, lotText, whyText } from './line-text.ts'
 
 /** What is bought of one seller. A tap on the thing changes price, lot or seller; a tap on the money opens its working. */
-export function SellerPart({ seller, planId }: { readonly seller: SellerCost; readonly planId: string }) {
+export function SellerPart({ seller, planId }: { readonly seller: MaterialsGroup; readonly planId: string }) {
   const words = useWords()
   const { named } = words
   const kind = named(`seller.${seller.seller}`)
@@ -18,10 +18,10 @@ export function SellerPart({ seller, planId }: { readonly seller: SellerCost; re
           {kind}
           {seller.sellerName !== '' && <small className="quiet">{seller.sellerName}</small>}
         </h2>
-        {seller.lines.length > seller.unpriced && <Worked of={seller.cost} label={kind} />}
+        {seller.rows.length > seller.unpriced && <Worked of={seller.cost} label={kind} />}
       </div>
       <ul>
-        {seller.lines.map((line, index) => (
+        {seller.rows.map((line, index) => (
           <Line key={`${line.item} ${line.offerId ?? ''} ${String(index)}`} line={line} planId={planId} />
         ))}
       </ul>

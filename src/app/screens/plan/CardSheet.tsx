@@ -1,9 +1,9 @@
-import { useEffect } from 'react'
 import type { Finding } from '../../../core/basics/finding.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { KilnDrawing, type View } from '../../drawings/KilnDrawing.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { useWords } from '../../words/use-words.tsx'
+import { useFieldInSight } from '../fields/use-field-in-sight.ts'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { placeHref } from '../route.ts'
 import { useCloseCard } from '../use-close-card.ts'
@@ -66,16 +66,6 @@ export function CardSheet({
       <Card card={card} worked={worked} />
     </Sheet>
   )
-}
-
-/** Leads the eye and the focus to the field that the working asked for. */
-function useFieldInSight(field: string | null): void {
-  useEffect(() => {
-    if (field === null) return
-    const box = document.getElementById(field)
-    box?.scrollIntoView({ block: 'center' })
-    box?.focus()
-  }, [field])
 }
 
 function Card({ card, worked }: { readonly card: PlanCard; readonly worked: WorkedOut }) {

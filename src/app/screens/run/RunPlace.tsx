@@ -1,30 +1,60 @@
+import { useMemo, useState } from 'react'
+import { todaysLoad } from '../../../core/schedule/todays-load.ts'
+import type { FiringStep } from '../../../core/fish/timetable.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
+import { LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { useWords } from '../../words/use-words.tsx'
+import type { Words } from '../../words/words.ts'
 import '../build/build.css'
-import { KeyFigure } from '../working/Worked.tsx'
+import { fieldWay } from '../fields/field-way.ts'
+import { NumberField } from '../fields/PlanField.tsx'
+import type { PlanRoute } from '../PlanHere.tsx'
+import { cardHref } from '../route.ts'
+import { KeyFigure, KeyRange } from '../working/Worked.tsx'
+import { FiringSheet } from './FiringSheet.tsx'
 
 const CAUTIONS = ['air', 'burns', 'wood', 'store', 'food', 'local'] as const
 
-/** Run: what a full firing takes, and what to mind every time. */
-export function RunPlace({ worked }: { readonly worked: WorkedOut }) {
-  const { say, share } = useWords()
-  const { fish, tray } = worked
-  const [usual] = fish.seasons
+/** Run: what to load of today's fish, for how long, with how much wood, and what to mind every time. */
+export function RunPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
+  const words = useWords()
+  const { say, mass } = words
+  const { plan, fish } = worked
+  const [todayKg, setTodayKg] = useState(plan.catch.freshKgPerDay)
+  const today = useMemo(() => todaysLoad(plan, fish, todayKg), [plan, fish, todayKg])
   return (
     <>
-      <h2>{say('run.load')}</h2>
+      <h2 className="hide">{say('place.run')}</h2>
+      <NumberField
+        name={say('run.today')}
+        value={todayKg}
+        way={fieldWay('catch.freshKgPerDay', words)}
+        onChange={setTodayKg}
+        help={say('run.takes', { mass: mass(fish.freshPerDay.value) })}
+      />
       <div className="figs step-figs">
-        <KeyFigure label={say('run.fresh')} of={fish.freshPerDay} />
-        <KeyFigure label={say('run.per-firing')} of={fish.perFiring} />
-        <KeyFigure label={say('run.trays')} of={tray.count} />
+        <KeyFigure label={say('run.trays')} of={today.trays} />
+        <KeyFigure label={say('run.chambers')} of={today.chambers} />
+        <KeyFigure label={say('run.firings')} of={today.firings} />
+        <KeyRange label={say('run.dry-fish')} from={today.dried.productRange.low} to={today.dried.productRange.high} />
+        <KeyRange label={say('run.wood')} from={today.wood.low} to={today.wood.high} />
         <KeyFigure label={say('run.per-tray')} of={fish.perTray} />
       </div>
-      {usual && (
-        <p>
-          {say('run.fullness')}: <b>{share(usual.fullness.value)}</b>
-        </p>
-      )}
+      <section className="stack">
+        <h2>{say('run.timetable')}</h2>
+        <ol className="turns">
+          {today.timetable.map((step) => (
+            <li key={step.atHours}>
+              <span className="hour">{words.inLine(step.atHours, 'h')}</span>
+              <span>{turnText(step, words)}</span>
+            </li>
+          ))}
+        </ol>
+        <LinkButton href={cardHref(route.id, 'run', 'firing')} shape="big" icon="run">
+          {say('card.firing')}
+        </LinkButton>
+      </section>
       <section className="stack">
         <h2>{say('run.cautions')}</h2>
         {CAUTIONS.map((caution) => (
@@ -34,6 +64,25 @@ export function RunPlace({ worked }: { readonly worked: WorkedOut }) {
           </p>
         ))}
       </section>
+      {(route.card === 'firing' || route.card === 'run') && <FiringSheet route={route} />}
     </>
   )
+}
+
+function turnText(step: FiringStep, { say, inLine, number }: Words): string {
+  const heat = inLine(step.gasDegC, 'degC')
+  switch (step.action) {
+    case 'light':
+      return say('run.do.light')
+    case 'load':
+      return say('run.do.load', { heat })
+    case 'turn':
+      return say('run.do.turn', { count: step.moves, lowest: number(step.moves) })
+    case 'bank':
+      return say('run.do.bank', { heat })
+    case 'unload':
+      return say('run.do.unload')
+    default:
+      return step.action satisfies never
+  }
 }
