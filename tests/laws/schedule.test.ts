@@ -1,6 +1,7 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { schedule, TRADES, type Schedule } from '../../src/core/schedule/schedule.ts'
+import { TRADES } from '../../src/core/schedule/crew.ts'
+import { schedule, type Schedule } from '../../src/core/schedule/schedule.ts'
 import { buildTasks, type Task } from '../../src/core/schedule/tasks.ts'
 import { calendarOf } from '../../src/core/schedule/calendar.ts'
 import { dayNumber, dayText, weekdayOf } from '../../src/core/schedule/day-number.ts'
@@ -19,6 +20,7 @@ const anyBuild: fc.Arbitrary<Plan['build']> = fc.record({
   restWeekdays: fc.uniqueArray(fc.integer({ min: 0, max: 6 }), { maxLength: 6 }),
   rainShare: fc.double({ min: 0, max: 0.8, noNaN: true }),
   lostDays: fc.constantFrom([], ['2026-02-27', '2026-03-03']),
+  ticks: fc.constant({}),
 })
 
 const tasksOf = (plan: Plan): Task[] => {
@@ -149,6 +151,30 @@ describe('waits', () => {
     const first = steps.find((step) => step.kind === 'walls' && Math.abs((step.toM ?? 0) - 0.3) < 1e-9)
     const next = steps.find((step) => step.kind === 'walls' && Math.abs((step.fromM ?? 0) - 0.3) < 1e-9)
     expect(Math.floor(next?.start ?? 0) - Math.floor((first?.end ?? 0) - 1e-9)).toBe(3)
+  })
+})
+
+describe('ticks', () => {
+  const build = { ...aPlan.build, startDay: '2026-03-02', restWeekdays: [] }
+  const made = (ticks: Plan['build']['ticks']) => schedule({ ...aPlan, build: { ...build, ticks } }, blockTasks)
+  it('move what follows by the days lost or won', () => {
+    const planned = made({})
+    const heads = planned.steps.find((step) => step.id === 'heads')?.endDay ?? ''
+    const lateBy = (days: number) => {
+      const day = dayText((dayNumber(heads) ?? 0) + days)
+      return made({ heads: { day, who: '' } }).length.value - planned.length.value
+    }
+    expect([lateBy(0), lateBy(4)]).toEqual([expect.any(Number), expect.any(Number)])
+    expect(lateBy(4) - lateBy(0)).toBe(4)
+    expect(made({ heads: { day: heads, who: 'A' } }).steps.find((step) => step.id === 'heads')?.done).toEqual({
+      day: heads,
+      who: 'A',
+    })
+  })
+  it('that cross are kept and told', () => {
+    const crossed = made({ dig: { day: '2026-03-10', who: '' }, footing: { day: '2026-03-05', who: '' } })
+    expect(crossed.findings.map((one) => one.kind)).toEqual(['ticks-cross'])
+    expect(made({ dig: { day: '2026-02-20', who: '' } }).findings.map((one) => one.kind)).toEqual(['tick-before-start'])
   })
 })
 

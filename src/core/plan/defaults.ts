@@ -152,6 +152,7 @@ export function newPlan(first: FirstAnswers): Plan {
       restWeekdays: [0],
       rainShare: 0,
       lostDays: [],
+      ticks: {},
     },
     run: {
       freshPriceMinor: null,

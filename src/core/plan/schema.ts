@@ -221,6 +221,8 @@ export const planSchema = z.strictObject({
     rainShare: within('build.rainShare'),
     /** Days that were lost in truth. */
     lostDays: z.array(day).check(z.maxLength(200)),
+    /** Steps that are done, by the id of the step: on which day and by whom. */
+    ticks: z.record(key, z.strictObject({ day, who: label })),
   }),
   /** The kiln at work: prices per kilogram, lives, and the records of firings and upkeep by an id of their own. */
   run: z.strictObject({

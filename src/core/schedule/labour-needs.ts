@@ -1,6 +1,7 @@
 import { cited } from '../basics/derived.ts'
 import { need, type Need } from '../quantities/need.ts'
-import { TRADES, type Schedule } from './schedule.ts'
+import { TRADES } from './crew.ts'
+import type { Schedule } from './schedule.ts'
 
 const NO_WASTE = cited('waste.none', '1', 0, 'common-practice')
 

@@ -4,6 +4,8 @@ import type { Finding } from '../basics/finding.ts'
 import type { Plan } from '../plan/schema.ts'
 import { calendarOf, type Calendar, type DayKind } from './calendar.ts'
 import { dayNumber, dayText } from './day-number.ts'
+import { CREW_FIELD, TRADES } from './crew.ts'
+import { crewFindings, tickFindings } from './schedule-findings.ts'
 import type { Task } from './tasks.ts'
 import type { Trade } from './wall-work.ts'
 
@@ -16,6 +18,8 @@ export interface Step extends Task {
   readonly endDay: string | null
   /** A delay of it delays the first smoking. */
   readonly critical: boolean
+  /** Ticked as done: its days are then the true ones. */
+  readonly done: { readonly day: string; readonly who: string } | null
 }
 
 /** One column of the day chart. */
@@ -36,9 +40,6 @@ export interface Schedule {
   readonly findings: readonly Finding[]
 }
 
-export const TRADES: readonly Trade[] = ['mason', 'labourer', 'carpenter']
-const CREW_FIELD = { mason: 'masons', labourer: 'labourers', carpenter: 'carpenters' } as const
-
 /**
  * Puts the tasks on the calendar. A crew takes up one task at a time, in the order given, as soon as what it needs is done; so more hands,
  * less work or an earlier start never end later. Where a trade has nobody, one is assumed and a finding says so.
@@ -48,7 +49,8 @@ export function schedule(plan: Plan, tasks: readonly Task[]): Schedule {
   const calendar = calendarOf(plan)
   const startNumber = build.startDay === null ? null : dayNumber(build.startDay)
   const dated = (day: number) => (startNumber === null ? null : dayText(startNumber + day))
-  const placed = placedTasks(plan, tasks, calendar)
+  const ticked = tickedDays(plan, startNumber)
+  const placed = placedTasks(plan, tasks, calendar, ticked)
   const length = placed.reduce((last, one) => Math.max(last, one.end), 0)
   const critical = criticalOf(placed)
   const steps = placed.map(({ task, start, end }) => ({
@@ -58,6 +60,7 @@ export function schedule(plan: Plan, tasks: readonly Task[]): Schedule {
     startDay: dated(wholeDay(start)),
     endDay: dated(Math.max(wholeDay(start), wholeUp(end) - 1)),
     critical: critical.has(task.id),
+    done: build.ticks[task.id] ?? null,
   }))
   const count = wholeUp(length)
   return {
@@ -71,7 +74,7 @@ export function schedule(plan: Plan, tasks: readonly Task[]): Schedule {
     length: counted('schedule.length', 'day', count),
     readyDay: dated(count),
     labour: labourOf(plan, tasks),
-    findings: crewFindings(plan, tasks, startNumber),
+    findings: [...crewFindings(plan, tasks, startNumber), ...tickFindings(steps, build.startDay)],
   }
 }
 
@@ -85,7 +88,12 @@ interface Placed {
   readonly after: string | null
 }
 
-function placedTasks({ build }: Plan, tasks: readonly Task[], calendar: Calendar): Placed[] {
+function placedTasks(
+  { build }: Plan,
+  tasks: readonly Task[],
+  calendar: Calendar,
+  ticked: ReadonlyMap<string, number>,
+): Placed[] {
   const done = new Map<string, Placed>()
   const busy = new Map<Trade, Placed>()
   for (const task of tasks) {
@@ -99,15 +107,29 @@ function placedTasks({ build }: Plan, tasks: readonly Task[], calendar: Calendar
       0,
       ...trades.map((trade) => (task.hours[trade]?.value ?? 0) / crew(trade) / build.hoursPerDay),
     )
+    const doneOn = ticked.get(task.id)
     const time =
-      task.wait === undefined
-        ? calendar.workFrom(earliest, days, task.outdoors)
-        : { start: earliest, end: calendar.waitFrom(earliest, task.wait.value) }
+      doneOn !== undefined
+        ? { start: Math.min(earliest, doneOn), end: doneOn + 1 }
+        : task.wait === undefined
+          ? calendar.workFrom(earliest, days, task.outdoors)
+          : { start: earliest, end: calendar.waitFrom(earliest, task.wait.value) }
     const placed = { task, ...time, after: last?.task.id ?? null }
     done.set(task.id, placed)
     for (const trade of trades) busy.set(trade, placed)
   }
   return [...done.values()]
+}
+
+/** Day indices on which steps were truly finished; without a start there is nothing to count from. */
+function tickedDays({ build }: Plan, startNumber: number | null): ReadonlyMap<string, number> {
+  const days = new Map<string, number>()
+  if (startNumber === null) return days
+  for (const [id, { day }] of Object.entries(build.ticks)) {
+    const number = dayNumber(day)
+    if (number !== null) days.set(id, Math.max(0, number - startNumber))
+  }
+  return days
 }
 
 /** From the last task back to the first, always to what it waited for. */
@@ -136,33 +158,4 @@ function labourOf({ build }: Plan, tasks: readonly Task[]): Schedule['labour'] {
     return { hours, days: derive(`labour.${trade}-days`, 'day', 'H / k', { H: hours, k: perDay }, (v) => v.H / v.k) }
   }
   return { mason: of('mason'), labourer: of('labourer'), carpenter: of('carpenter') }
-}
-
-function crewFindings({ build }: Plan, tasks: readonly Task[], startNumber: number | null): Finding[] {
-  const finding = (
-    level: Finding['level'],
-    kind: string,
-    args: Finding['args'],
-    remedies: Finding['remedies'] = [],
-  ): Finding => ({
-    level,
-    kind,
-    args,
-    card: 'build',
-    remedies,
-  })
-  const found = TRADES.filter(
-    (trade) => build[CREW_FIELD[trade]] === 0 && tasks.some((task) => (task.hours[trade]?.value ?? 0) > 0),
-  ).map((trade) =>
-    finding('problem', `no-${trade}`, {}, [
-      { kind: `add-${trade}`, args: {}, set: { [`build.${CREW_FIELD[trade]}`]: 1 } },
-    ]),
-  )
-  if (build.startDay !== null && startNumber === null)
-    found.push(
-      finding('problem', 'no-such-day', { day: build.startDay }, [
-        { kind: 'clear-start', args: {}, set: { 'build.startDay': null } },
-      ]),
-    )
-  return found
 }

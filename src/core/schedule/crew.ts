@@ -1,0 +1,5 @@
+import type { Trade } from './wall-work.ts'
+
+export const TRADES: readonly Trade[] = ['mason', 'labourer', 'carpenter']
+/** Where the plan says how many there are. */
+export const CREW_FIELD = { mason: 'masons', labourer: 'labourers', carpenter: 'carpenters' } as const
