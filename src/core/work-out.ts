@@ -1,5 +1,6 @@
 import type { Finding } from './basics/finding.ts'
 import { costs, type Costs } from './costs/costs.ts'
+import { totals, type Totals } from './costs/totals.ts'
 import { materialsList, type MaterialsList } from './documents/materials-list.ts'
 import { dryingFindings } from './fish/drying-findings.ts'
 import { fishLoad, type FishLoad } from './fish/load.ts'
@@ -36,11 +37,12 @@ export interface Kiln extends Masonry {
   readonly site: Site
   readonly schedule: Schedule
   readonly purchase: Purchase
-  readonly costs: Costs
+  readonly costs: Totals
 }
 
 /** Everything that follows from a plan. Screens and sheets read it and compute nothing themselves. */
 export interface WorkedOut extends Kiln {
+  readonly costs: Costs
   readonly list: MaterialsList
   readonly findings: readonly Finding[]
 }
@@ -48,8 +50,8 @@ export interface WorkedOut extends Kiln {
 /** The whole calculation, stage after stage; each is a pure function of the ones before. */
 export function workOut(plan: Plan): WorkedOut {
   const kiln = kilnOn(masonryOf(plan), plan)
-  const list = materialsList(kiln.purchase, kiln.costs)
-  return { ...kiln, list, findings: findingsOf(kiln) }
+  const money = costs(kiln.costs, kiln.purchase.lines)
+  return { ...kiln, costs: money, list: materialsList(kiln.purchase, money), findings: findingsOf(kiln) }
 }
 
 /** Plan to courses, geometry, every unit in its place, and what masonry takes. */
@@ -78,7 +80,7 @@ export function kilnOn(masonry: Masonry, plan: Plan, effort?: CuttingEffort): Ki
     schedule: days,
     needs,
     purchase: bought,
-    costs: costs(plan, bought.lines),
+    costs: totals(plan, bought.lines),
   }
 }
 
@@ -93,3 +95,13 @@ const findingsOf = (kiln: Kiln): Finding[] => [
   ...kiln.purchase.findings,
   ...kiln.costs.findings,
 ]
+
+/** Is anything wrong with the kiln as a thing to build and use? A catch too large for it is asked of `fish`. */
+export const hasProblem = (kiln: Kiln): boolean =>
+  [
+    kiln.tray.findings,
+    kiln.coursing.findings,
+    layoutFindings(kiln.layout),
+    kiln.site.findings,
+    kiln.purchase.findings,
+  ].some((findings) => findings.some(({ level }) => level === 'problem'))

@@ -2,7 +2,7 @@ import Big from 'big.js'
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { shareMinor, splitMinor } from '../../src/core/basics/money.ts'
-import { costs } from '../../src/core/costs/costs.ts'
+import { totals } from '../../src/core/costs/totals.ts'
 import { cheapestMix, mixCost } from '../../src/core/purchase/lot-mix.ts'
 import { workOut } from '../../src/core/work-out.ts'
 import { anyPlan } from './plans.ts'
@@ -26,7 +26,9 @@ describe('money of any plan', () => {
         expect(contingency.minus(money.contingency.value).abs().lte(1)).toBe(true)
         expect(all.plus(money.contingency.value).eq(money.total.value)).toBe(true)
         const { budgetMinor } = plan.money
-        expect(money.left === null ? null : money.left.value).toBe(budgetMinor === null ? null : budgetMinor - money.total.value)
+        expect(money.left === null ? null : money.left.value).toBe(
+          budgetMinor === null ? null : budgetMinor - money.total.value,
+        )
       }),
       { numRuns: 100 },
     )
@@ -51,7 +53,7 @@ describe('money of any plan', () => {
     expect(purchase.lines.length).toBeGreaterThan(0)
     const [plan] = fc.sample(anyPlan, { numRuns: 1, seed: 3 })
     if (plan === undefined) throw new Error('no plan')
-    expect(costs(plan, []).total.value).toBe(0)
+    expect(totals(plan, []).total.value).toBe(0)
   })
 })
 
@@ -152,7 +154,9 @@ describe('shares of money', () => {
           expect(sum(parts).eq(amount)).toBe(true)
           const all = sum(weights)
           for (const [at, part] of parts.entries()) {
-            const exact = all.eq(0) ? new Big(amount).div(weights.length) : new Big(amount).times(weights[at] ?? 0).div(all)
+            const exact = all.eq(0)
+              ? new Big(amount).div(weights.length)
+              : new Big(amount).times(weights[at] ?? 0).div(all)
             expect(exact.minus(part).abs().lt(1)).toBe(true)
           }
         },
@@ -166,7 +170,12 @@ describe('shares of money', () => {
       fc.property(fc.integer({ min: 0, max: 1_000_000_000 }), fc.integer({ min: 0, max: 100 }), (amount, percent) => {
         const exact = new Big(amount).times(percent).div(100)
         // The share is a binary number: exact halves may fall either way.
-        expect(exact.minus(shareMinor(amount, percent / 100)).abs().lte(0.5)).toBe(true)
+        expect(
+          exact
+            .minus(shareMinor(amount, percent / 100))
+            .abs()
+            .lte(0.5),
+        ).toBe(true)
       }),
     )
   })

@@ -16,7 +16,12 @@ describe('mortar by the dry-volume method', () => {
     ['1:4', 4, 383.04, 1.064],
     ['1:6', 6, 273.6, 1.14],
   ])('%s at 1.33', (_, sandPart, cementKg, sandM3) => {
-    const { cement, sand } = mortarAmounts(counted('test', 'm3', 1), { cement: 1, clay: 0, sand: sandPart, dryFactor: 1.33 })
+    const { cement, sand } = mortarAmounts(counted('test', 'm3', 1), {
+      cement: 1,
+      clay: 0,
+      sand: sandPart,
+      dryFactor: 1.33,
+    })
     expect(cement.value).toBeCloseTo(cementKg, 9)
     expect(sand.value).toBeCloseTo(sandM3, 12)
   })

@@ -80,9 +80,15 @@ export function sumOf<U extends Unit>(id: string, unit: U, addends: readonly Der
   const inputs: Record<string, Derived> = {}
   let value = 0
   for (const [index, addend] of addends.entries()) {
-    inputs[`x${String(index + 1)}`] = addend
+    inputs[addendSymbol(index)] = addend
     value += addend.value
   }
-  const formula = addends.length === 0 ? '0' : Object.keys(inputs).join(' + ')
-  return { id, value, unit, formula, inputs, addends: true, ...extras }
+  return { id, value, unit, formula: sumFormula(addends.length), inputs, addends: true, ...extras }
 }
+
+const symbols: string[] = []
+const addendSymbol = (index: number): string => (symbols[index] ??= `x${String(index + 1)}`)
+
+const sumFormulas: string[] = ['0']
+const sumFormula = (count: number): string =>
+  (sumFormulas[count] ??= Array.from({ length: count }, (_, index) => addendSymbol(index)).join(' + '))

@@ -4,7 +4,7 @@ import type { Plan } from '../plan/schema.ts'
 import { purchase } from '../purchase/purchase.ts'
 import type { ItemKey } from '../quantities/items.ts'
 import type { Need } from '../quantities/need.ts'
-import { costs } from './costs.ts'
+import { totals } from './totals.ts'
 
 /** How far the total moves when every price of one item falls or rises by a share, minor units. */
 export interface PriceSwing {
@@ -41,5 +41,5 @@ function totalWith(plan: Plan, needs: readonly Need[], item: ItemKey, by: number
     ]),
   )
   const moved = { ...plan, offers }
-  return costs(moved, purchase(moved, needs, { tidyNodes: 0 }).lines).total.value
+  return totals(moved, purchase(moved, needs, { tidyNodes: 0 }).lines).total.value
 }

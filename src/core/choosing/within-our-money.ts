@@ -1,0 +1,149 @@
+import type { CatalogueUnit } from '../plan/catalogue.ts'
+import type { Plan } from '../plan/schema.ts'
+import type { CuttingEffort } from '../purchase/purchase.ts'
+import { hasProblem, kilnOn, masonryOf, type Kiln } from '../work-out.ts'
+import { boughtIn } from './compare-walls.ts'
+import { withWalls, type WallChoice } from './with-walls.ts'
+
+/** What may be varied. Heights are wishes: each is built in whole courses. */
+export interface DesignSpace {
+  readonly chambers: readonly number[]
+  readonly clearSidesM: readonly number[]
+  readonly walls: readonly WallChoice[]
+  readonly aboveM: readonly number[]
+  readonly perChamber: readonly number[]
+}
+
+export interface DesignLimits {
+  readonly budgetMinor: number
+  /** Days from the first peg to the first full load; null for any. */
+  readonly mostDays: number | null
+  /** Money that may go to the hardware shop, minor units; null for any. */
+  readonly mostBoughtInMinor: number | null
+}
+
+/** One kiln of the space, in figures. `designPlan` makes it the plan. */
+export interface Design {
+  readonly walls: WallChoice
+  readonly chambers: number
+  readonly clearSideM: number
+  readonly aboveM: number
+  readonly perChamber: number
+  readonly totalMinor: number
+  /** Fish as landed that it takes a day, kg. */
+  readonly freshKgPerDay: number
+  readonly days: number
+  readonly boughtInMinor: number
+  readonly units: number
+}
+
+/** Where the search stands after a batch. */
+export interface SearchState {
+  readonly done: number
+  readonly of: number
+  /** Cheapest that fits everything so far; null where none does yet. */
+  readonly cheapest: Design | null
+  /** Designs that no other beats in both money and daily fish, cheapest first; all within every limit. */
+  readonly frontier: readonly Design[]
+  /** Units that have no full set of prices: their kilns cannot be weighed against a budget. */
+  readonly unpriced: readonly CatalogueUnit['key'][]
+  /** Designs left out because something is wrong with them: rails over the fire, a footing that gives way, a head above the wall. */
+  readonly unsound: number
+  /** Cheapest sound design that carries the catch whatever it costs: says by how much a budget falls short. */
+  readonly cheapestAtAll: Design | null
+}
+
+/**
+ * Every design of the space, each worked out by the core as any plan is: the masonry once for all trays that may stand on it. A generator, so
+ * that a caller can show what is found so far, and stop, between batches; nothing is kept between runs.
+ */
+export function* withinOurMoney(
+  plan: Plan,
+  space: DesignSpace,
+  limits: DesignLimits,
+  batch = 200,
+): Generator<SearchState, SearchState> {
+  const effort: CuttingEffort = { tidyNodes: 0, known: new Map() }
+  const of =
+    space.walls.length *
+    space.aboveM.length *
+    space.chambers.length *
+    space.clearSidesM.length *
+    space.perChamber.length
+  const unpriced = new Set<string>()
+  let done = 0
+  let unsound = 0
+  let cheapest: Design | null = null
+  let cheapestAtAll: Design | null = null
+  let frontier: readonly Design[] = []
+  const state = (): SearchState => ({ done, of, cheapest, frontier, unpriced: [...unpriced], unsound, cheapestAtAll })
+
+  for (const walls of space.walls) {
+    const withUnit = withWalls(plan, walls)
+    for (const aboveM of space.aboveM)
+      for (const clearSideM of space.clearSidesM)
+        for (const chambers of space.chambers) {
+          const built: Plan = {
+            ...withUnit,
+            chambers: { count: chambers, clearSideM },
+            walls: { ...withUnit.walls, aboveM },
+          }
+          const masonry = masonryOf(built)
+          for (const perChamber of space.perChamber) {
+            const kiln = kilnOn(masonry, { ...built, trays: { ...built.trays, perChamber } }, effort)
+            done++
+            if (kiln.costs.unpriced.length > 0) unpriced.add(walls.unit.key)
+            else if (hasProblem(kiln)) unsound++
+            else if (kiln.fish.chambersNeeded.value <= chambers) {
+              const design = designOf(kiln, { walls, chambers, clearSideM, aboveM, perChamber })
+              if (isCheaper(design, cheapestAtAll)) cheapestAtAll = design
+              if (fits(design, limits)) {
+                if (isCheaper(design, cheapest)) cheapest = design
+                frontier = withDesign(frontier, design)
+              }
+            }
+            if (done % batch === 0) yield state()
+          }
+        }
+  }
+  return state()
+}
+
+type Choice = Pick<Design, 'walls' | 'chambers' | 'clearSideM' | 'aboveM' | 'perChamber'>
+
+const designOf = (kiln: Kiln, choice: Choice): Design => ({
+  ...choice,
+  totalMinor: kiln.costs.total.value,
+  freshKgPerDay: kiln.fish.freshPerDay.value,
+  days: kiln.schedule.length.value,
+  boughtInMinor: boughtIn(kiln.purchase.lines).value,
+  units: kiln.layout.counts.bought,
+})
+
+const isCheaper = (one: Design, than: Design | null): boolean =>
+  than === null ||
+  one.totalMinor < than.totalMinor ||
+  (one.totalMinor === than.totalMinor && one.freshKgPerDay > than.freshKgPerDay)
+
+export const fits = (design: Design, { budgetMinor, mostDays, mostBoughtInMinor }: DesignLimits): boolean =>
+  design.totalMinor <= budgetMinor &&
+  (mostDays === null || design.days <= mostDays) &&
+  (mostBoughtInMinor === null || design.boughtInMinor <= mostBoughtInMinor)
+
+/** The frontier with one design more, if nothing on it is both as cheap and as large; what it beats leaves. */
+export function withDesign(frontier: readonly Design[], design: Design): readonly Design[] {
+  const beats = (a: Design, b: Design) => a.totalMinor <= b.totalMinor && a.freshKgPerDay >= b.freshKgPerDay
+  if (frontier.some((one) => beats(one, design))) return frontier
+  return [...frontier.filter((one) => !beats(design, one)), design].toSorted((a, b) => a.totalMinor - b.totalMinor)
+}
+
+/** The plan that a design stands for, all else of the user's plan kept. */
+export const designPlan = (plan: Plan, { walls, chambers, clearSideM, aboveM, perChamber }: Choice): Plan => {
+  const withUnit = withWalls(plan, walls)
+  return {
+    ...withUnit,
+    chambers: { count: chambers, clearSideM },
+    walls: { ...withUnit.walls, aboveM },
+    trays: { ...withUnit.trays, perChamber },
+  }
+}
