@@ -53,6 +53,7 @@ export const UNITS = {
   'm2K/W': { mass: -1, time: 3, temperature: 1 },
   'W/m2': { mass: 1, time: -3 },
   'W/K': { mass: 1, length: 2, time: -3, temperature: -1 },
+  'm/s': { length: 1, time: -1 },
   'm/s2': { length: 1, time: -2 },
   'm3/s': { length: 3, time: -1 },
   'm2/s': { length: 2, time: -1 },

@@ -33,3 +33,13 @@ export function kilnDraught(plan: Plan, frame: TrayFrame): Derived<'Pa'> {
     typed('firing.dry-temperature', 'degC', plan.firing.dryDegC, 'firing.dryDegC'),
   )
 }
+
+/** A light breeze, 2 m/s, stopped by the front: ρ · v² / 2. It outweighs the draught of so low a kiln, which is why the side of the wind matters. */
+export const breezePressure = (): Derived<'Pa'> =>
+  derive(
+    'breeze',
+    'Pa',
+    'r · v^2 / 2',
+    { r: cited('air-density', 'kg/m3', 1.16, 'memory'), v: cited('breeze-speed', 'm/s', 2, 'common-practice') },
+    (of) => (of.r * of.v ** 2) / 2,
+  )

@@ -7,6 +7,11 @@ import { boilOffHeat, fishHeat, groundHeat, vapourHeat, wallHeatDrawn } from './
 import { dryingAir } from './humid-air.ts'
 import { modelled } from './modelled.ts'
 
+export interface HeatShare {
+  readonly to: 'fish' | 'vapour' | 'walls' | 'ground' | 'air'
+  readonly share: Derived<'1'>
+}
+
 /** Where the heat of one firing goes, J, at one end of what is known. */
 export interface HeatBudget {
   readonly fish: Derived<'J'>
@@ -15,6 +20,8 @@ export interface HeatBudget {
   readonly ground: Derived<'J'>
   readonly air: Derived<'J'>
   readonly total: Derived<'J'>
+  /** Where it goes, as shares of the total, in the order fish, vapour, walls, ground, air. */
+  readonly shares: readonly HeatShare[]
   readonly wood: Derived<'kg'>
   /** Part of the wood's heat that boils the water off: comparable with published efficiencies of kilns. */
   readonly efficiency: Derived<'1'>
@@ -80,6 +87,13 @@ function heatBudget(plan: Plan, dried: Drying, ncv: Derived<'J/kg'>, end: 'low' 
     ground,
     air: draught,
     total,
+    shares: [
+      shareOf('fish', fish, total),
+      shareOf('vapour', vapour, total),
+      shareOf('walls', walls, total),
+      shareOf('ground', ground, total),
+      shareOf('air', draught, total),
+    ],
     wood: mass,
     efficiency: efficiencyOf(
       boilOffHeat(dried.waterOut, typed('firing.air', 'degC', plan.firing.airDegC, 'firing.airDegC')),
@@ -88,6 +102,11 @@ function heatBudget(plan: Plan, dried: Drying, ncv: Derived<'J/kg'>, end: 'low' 
     ),
   }
 }
+
+const shareOf = (to: HeatShare['to'], heat: Derived<'J'>, total: Derived<'J'>): HeatShare => ({
+  to,
+  share: derive('heat.share', '1', 'q / Q', { q: heat, Q: total }, (v) => v.q / v.Q, { args: { to: `heat-to.${to}` } }),
+})
 
 /** Heat that boils the water off over heat in the wood. */
 export const efficiencyOf = (useful: Derived<'J'>, mass: Derived<'kg'>, ncv: Derived<'J/kg'>): Derived<'1'> =>

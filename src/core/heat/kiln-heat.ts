@@ -3,7 +3,7 @@ import type { Finding } from '../basics/finding.ts'
 import type { TrayFrame } from '../fish/tray-frame.ts'
 import type { Plan } from '../plan/schema.ts'
 import { compareFillings, type FillingWorth } from './compare-fillings.ts'
-import { kilnDraught } from './draught.ts'
+import { breezePressure, kilnDraught } from './draught.ts'
 import { wallMoments } from './firing-heat.ts'
 import { HEAT_DATA } from './heat-data.ts'
 import { dryingAir } from './humid-air.ts'
@@ -15,6 +15,8 @@ export interface KilnHeatReport {
   /** Faces of the wall as planned, from a cold start. */
   readonly moments: readonly HeatMoment[]
   readonly draught: Derived<'Pa'>
+  /** Pressure of a light breeze on the fire openings, to set beside the draught. */
+  readonly breeze: Derived<'Pa'>
   readonly findings: readonly Finding[]
 }
 
@@ -26,6 +28,7 @@ export function kilnHeat(plan: Plan, frame: TrayFrame): KilnHeatReport {
     fillings,
     moments: wallMoments(plan, current.filling, HEAT_DATA.fireZone.hotterHighK),
     draught: kilnDraught(plan, frame),
+    breeze: breezePressure(),
     findings: [outsideFinding(current), ...airFindings(plan)],
   }
 }
