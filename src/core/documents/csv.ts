@@ -46,15 +46,15 @@ export function readCsv(text: string, separator: Separator): CsvText {
   return { rows, openQuote: quoted ? quoteLine : null }
 }
 
-/** Signs that make a spreadsheet take a cell for a formula. */
-const FORMULA_START = /^[=+\-@\t\r]/
+/** Signs that make a spreadsheet take a cell for a formula; a text that has been made safe before counts too, or it would not come back whole. */
+const FORMULA_START = /^'*[=+\-@\t\r]/
 
 /** A cell that no spreadsheet runs: a text that looks like a formula is written with an apostrophe before it, as spreadsheets do themselves. */
 export const safeCell = (text: string): string => (FORMULA_START.test(text) ? `'${text}` : text)
 
 /** Takes that apostrophe off again. */
 export const plainCell = (text: string): string =>
-  text.startsWith("'") && FORMULA_START.test(text.slice(1)) ? text.slice(1) : text
+  text.startsWith("'") && FORMULA_START.test(text) ? text.slice(1) : text
 
 /** Rows to text: cells with separators, quotes or line ends are quoted. */
 export const writeCsv = (rows: readonly (readonly string[])[], separator: Separator): string =>

@@ -1,5 +1,4 @@
 import { byText } from '../basics/order.ts'
-import { wholeNear } from '../basics/count.ts'
 import { PRICE_BOOK_FORMAT, PRICE_BOOK_VERSION, type PriceBook } from '../plan/price-book.ts'
 import { LIMITS, MOST_MONEY_MINOR } from '../plan/limits.ts'
 import { offerSchema, type Offer } from '../plan/schema.ts'
@@ -122,7 +121,7 @@ export function readPriceTable(
       continue
     }
     const cell = (column: Column) => plainCell((cells[at.get(column) ?? -1] ?? '').trim())
-    const found = offerOf(cell, line, currency, separator)
+    const found = offerOf(cell, line, currency)
     if ('problems' in found) {
       problems.push(...found.problems)
       continue
@@ -171,13 +170,12 @@ function offerOf(
   cell: CellOf,
   line: number,
   currency: PriceBook['currency'],
-  separator: Separator,
 ): { offer: Offer } | { problems: TableProblem[] } {
   const problems: TableProblem[] = []
   const number = (column: Column, least: number, most: number, ifEmpty: number): number => {
     const text = cell(column)
     if (text === '') return ifEmpty
-    const value = readDecimal(text, separator)
+    const value = readDecimal(text)
     if (value === null) problems.push({ kind: /^[=@]/.test(text) ? 'formula' : 'not-a-number', line, column, text })
     else if (value < least || value > most) problems.push({ kind: 'out-of-range', line, column, text })
     return value ?? ifEmpty
@@ -185,16 +183,15 @@ function offerOf(
   const money = (column: Column): number | null => {
     const text = cell(column)
     if (text === '') return null
-    const value = readDecimal(text, separator)
-    if (value === null) problems.push({ kind: /^[=@]/.test(text) ? 'formula' : 'not-a-number', line, column, text })
-    else if (value < 0) problems.push({ kind: 'out-of-range', line, column, text })
-    else {
-      const minor = value * 10 ** currency.digits
-      const whole = wholeNear(minor)
-      if (whole > MOST_MONEY_MINOR) problems.push({ kind: 'out-of-range', line, column, text })
-      else if (Math.abs(minor - whole) > 1e-6) problems.push({ kind: 'too-fine', line, column, text })
-      return whole
+    const decimal = decimalText(text)
+    if (decimal === null) {
+      problems.push({ kind: /^[=@]/.test(text) ? 'formula' : 'not-a-number', line, column, text })
+      return null
     }
+    const minor = minorFrom(decimal, currency.digits)
+    if (minor === 'too-fine') problems.push({ kind: 'too-fine', line, column, text })
+    else if (minor < 0 || minor > MOST_MONEY_MINOR) problems.push({ kind: 'out-of-range', line, column, text })
+    else return minor
     return null
   }
   const whole = (column: Column, least: number, most: number, ifEmpty: number): number => {
@@ -243,12 +240,23 @@ function offerOf(
  * A number as spreadsheets write it: spaces between groups, a point, or a comma where commas do not part the cells. A comma followed by three
  * digits alone could be either; it is refused and not guessed.
  */
-export function readDecimal(text: string, separator: Separator): number | null {
+export function readDecimal(text: string): number | null {
+  const decimal = decimalText(text)
+  return decimal === null ? null : Number(decimal)
+}
+
+/** The same number written plainly, with a point. */
+function decimalText(text: string): string | null {
   const tight = text.replaceAll(/[\s\u00A0\u202F]/g, '')
-  if (/^-?\d+(\.\d+)?$/.test(tight)) return Number(tight)
-  if (separator !== ',' || /,/.test(tight)) {
-    if (/^-?\d+,\d{3}$/.test(tight)) return null
-    if (/^-?\d+,\d+$/.test(tight)) return Number(tight.replace(',', '.'))
-  }
-  return null
+  if (/^-?\d+(\.\d+)?$/.test(tight)) return tight
+  if (!/^-?\d+,\d+$/.test(tight) || /^-?\d+,\d{3}$/.test(tight)) return null
+  return tight.replace(',', '.')
+}
+
+/** Whole money as minor units, digit by digit: no fraction is ever rounded. */
+export function minorFrom(decimal: string, digits: number): number | 'too-fine' {
+  const [whole = '0', fraction = ''] = decimal.split('.')
+  if (/[1-9]/.test(fraction.slice(digits))) return 'too-fine'
+  // Adding nothing makes a written −0 the 0 it is.
+  return Number(`${whole}${fraction.slice(0, digits).padEnd(digits, '0')}`) + 0
 }

@@ -7,15 +7,12 @@ import type { ItemKey } from './items.ts'
  * Empty where the item is the same in every plan.
  */
 export function variantOf({ walls, trays }: Plan, item: ItemKey): string {
-  switch (item) {
-    case 'wall-unit':
-      return walls.unit.key
-    case 'rail':
-      return `${String(wholeNear(trays.railThicknessM * 1000))}x${String(wholeNear(trays.railDepthM * 1000))}`
-    default:
-      return ''
-  }
+  if (item === 'wall-unit') return walls.unit.key
+  if (item === 'rail') return `${millimetres(trays.railThicknessM)}x${millimetres(trays.railDepthM)}`
+  return ''
 }
+
+const millimetres = (lengthM: number): string => String(wholeNear(lengthM * 1000))
 
 /** Is an offer for what this plan takes? One that names no make is for any. */
 export const offerFits = (plan: Plan, item: ItemKey, offer: Offer): boolean =>
