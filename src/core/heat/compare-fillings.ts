@@ -24,6 +24,8 @@ export interface KilnHeat {
   readonly drawn: Derived<'J'>
   readonly lost: Derived<'J'>
   readonly stored: Derived<'J'>
+  /** Given back into the chamber after the fire. */
+  readonly returned: Derived<'J'>
   readonly peakOutside: Derived<'degC'>
   readonly peakOutsideHours: number
   readonly wood: Derived<'kg'>
@@ -98,6 +100,7 @@ function wholeKiln(plan: Plan, outer: FaceHeat, shared: FaceHeat): Omit<KilnHeat
     drawn,
     lost: sum('heat.walls-lost', outer.lostJm2, shared.lostJm2),
     stored: sum('heat.walls-stored', outer.storedJm2, shared.storedJm2),
+    returned: sum('heat.walls-returned', outer.returnedJm2, shared.returnedJm2),
     peakOutside: modelled('heat.peak-outside', 'degC', outer.peakOutsideDegC, from),
     peakOutsideHours: outer.peakOutsideHours,
     wood: derive('heat.walls-wood', 'kg', 'Q / (H · e)', { Q: drawn, H: ncv, e: burnt }, (v) => v.Q / (v.H * v.e)),

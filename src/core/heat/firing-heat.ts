@@ -13,6 +13,8 @@ export interface FaceHeat {
   readonly lostJm2: number
   /** Left in the wall when the fire ends, over what it held when the fire was lit. */
   readonly storedJm2: number
+  /** Given back into the chamber after the fire, until the next one: of use while fish is still over it. */
+  readonly returnedJm2: number
   readonly peakOutsideDegC: number
   readonly peakOutsideHours: number
 }
@@ -29,6 +31,7 @@ const DAY_HOURS = 24
 const MOST_FIRINGS = 12
 const SETTLED = 0.002
 const MOMENT_S = 600
+const COOLING_STEP_S = 300
 
 /** The stages of one firing as the wall sees them. `hotterK` is how much hotter the gas in the chamber is than where it meets the fish. */
 export function firingPhases({ firing }: Plan, hotterK: number): HeatPhase[] {
@@ -48,10 +51,11 @@ export function coolingPhase(plan: Plan): HeatPhase[] {
   return hours > 0.01 ? [{ hours, gasDegC: airDegC, insideFilmWm2K: HEAT_DATA.films.insideCooling }] : []
 }
 
-const asFace = (run: Conducted): FaceHeat => ({
+const asFace = (run: Conducted, cooled: Conducted | null): FaceHeat => ({
   drawnJm2: run.inJm2,
   lostJm2: run.outJm2,
   storedJm2: run.storedJm2,
+  returnedJm2: cooled === null ? 0 : -cooled.inJm2,
   peakOutsideDegC: run.peakOutsideDegC,
   peakOutsideHours: run.peakOutsideHours,
 })
@@ -61,18 +65,22 @@ function repeatedly(plan: Plan, slab: Slab, hotterK: number) {
   const airDegC = plan.firing.airDegC
   const phases = firingPhases(plan, hotterK)
   const cooling = coolingPhase(plan)
+  const coolAfter = (run: Conducted) =>
+    cooling.length === 0 ? null : conduct(slab, cooling, { airDegC, start: run.temperatures, stepS: COOLING_STEP_S })
   const cold = conduct(slab, phases, { airDegC, start: airDegC })
+  const coldCooled = coolAfter(cold)
   let run = cold
+  let cooled = coldCooled
   let firings = 1
   while (firings < MOST_FIRINGS) {
-    const cooled = cooling.length === 0 ? run : conduct(slab, cooling, { airDegC, start: run.temperatures, stepS: 300 })
-    const next = conduct(slab, phases, { airDegC, start: cooled.temperatures })
+    const next = conduct(slab, phases, { airDegC, start: (cooled ?? run).temperatures })
     firings++
     const settled = Math.abs(next.inJm2 - run.inJm2) <= SETTLED * Math.abs(run.inJm2)
     run = next
+    cooled = coolAfter(run)
     if (settled) break
   }
-  return { cold: asFace(cold), repeated: asFace(run), firingsToSettle: firings }
+  return { cold: asFace(cold, coldCooled), repeated: asFace(run, cooled), firingsToSettle: firings }
 }
 
 /** Heat that the walls take in a firing, for one filling of their hollows. */
