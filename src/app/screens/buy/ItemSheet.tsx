@@ -1,5 +1,6 @@
-import type { Offer } from '../../../core/plan/schema.ts'
+import type { Offer, Plan } from '../../../core/plan/schema.ts'
 import { itemOf, type ItemKey } from '../../../core/quantities/items.ts'
+import { offerFits, variantOf } from '../../../core/quantities/variant.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { Button } from '../../parts/Button.tsx'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
@@ -18,10 +19,12 @@ import { newKey } from './new-key.ts'
 import { OfferFields } from './OfferFields.tsx'
 
 /** The usual lot of the trade as an offer without a price, to begin from. */
-function usualOffer(key: ItemKey): Offer {
+function usualOffer(plan: Plan, key: ItemKey): Offer {
   const item = itemOf(key)
+  const variant = variantOf(plan, key)
   return {
     item: key,
+    ...(variant !== '' && { variant }),
     lotSize: item.lotSize,
     lotName: item.lotName,
     priceMinor: null,
@@ -52,7 +55,7 @@ export function ItemSheet({
   const { plan, set } = usePlan()
   const close = useCloseCard(placeHref(route.id, 'buy'))
   useFieldInSight(route.field)
-  const offers = Object.entries(plan.offers).filter(([, offer]) => offer.item === item)
+  const offers = Object.entries(plan.offers).filter(([, offer]) => offerFits(plan, item, offer))
   const lines = worked.purchase.lines.filter((line) => line.item === item)
   const name = itemName(item, plan, words)
   const put = (id: string, offer: Offer) => set({ [`offers.${id}`]: offer })
@@ -79,7 +82,7 @@ export function ItemSheet({
           <p className="quiet">{say('offer.none')}</p>
           <OfferFields
             id={null}
-            offer={usualOffer(item)}
+            offer={usualOffer(plan, item)}
             onChange={(offer) => {
               put(newKey(), offer)
             }}
@@ -104,7 +107,7 @@ export function ItemSheet({
           shape="big"
           icon="plus"
           onPress={() => {
-            put(newKey(), usualOffer(item))
+            put(newKey(), usualOffer(plan, item))
           }}
         >
           {say('offer.another')}
