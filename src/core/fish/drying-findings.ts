@@ -55,6 +55,20 @@ export function dryingFindings({ catch: fish, firing }: Plan): Finding[] {
       ]),
     )
   }
+  const { wood } = FISH_DATA
+  if (firing.woodMoisture > wood.dryMoisture + 1e-9) {
+    const dry = wood.ncvDry - wood.ncvSlope * wood.dryMoisture
+    const less = (wood.ncvSlope * (firing.woodMoisture - wood.dryMoisture)) / dry
+    found.push(
+      finding('caution', 'wood-wet', { moisture: firing.woodMoisture, dry: wood.dryMoisture, less }, [
+        {
+          kind: 'set-wood-moisture',
+          args: { moisture: wood.dryMoisture },
+          set: { 'firing.woodMoisture': wood.dryMoisture },
+        },
+      ]),
+    )
+  }
   mend('cook', firing.cookDegC, cook)
   if (firing.dryHours > 0) mend('dry', firing.dryDegC, dry)
   return found

@@ -20,6 +20,7 @@ const schema = z.object({
       hoursSource: source,
     }),
   ),
+  loading: z.strictObject({ layerFromKgM2: number, layerToKgM2: number, packedMostKg: number, source }),
   turnMinutes: z.strictObject({ value: number, source }),
   stages: z.strictObject({ cook: stage, dry: stage }),
   wood: z.strictObject({
@@ -32,6 +33,8 @@ const schema = z.object({
     burntLow: number,
     burntHigh: number,
     burntSource: source,
+    dryMoisture: number,
+    drySource: source,
     stackedKgM3: number,
     stackedSource: source,
     storeDays: number,

@@ -2,6 +2,7 @@ import { lotsFor, wholeDown } from '../basics/count.ts'
 import type { Finding, FindingArg, Remedy } from '../basics/finding.ts'
 import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
+import { FISH_DATA } from './fish-data.ts'
 import type { FishLoad } from './load.ts'
 import { TALL_STACK } from './tray-findings.ts'
 
@@ -34,6 +35,7 @@ export function loadFindings(plan: Plan, load: Omit<FishLoad, 'findings'>): Find
   if (greatest.fullness.value > 1 + 1e-9)
     found.push(finding('problem', 'catch-too-much', args, waysToCarry(plan, load)))
   else found.push(finding('good', 'catch-carried', args, fewerChambers(plan, load)))
+  found.push(...loadingFindings(plan))
   if (fish.peakKgPerDay !== null && fish.peakKgPerDay < fish.freshKgPerDay)
     found.push(
       finding(
@@ -65,6 +67,27 @@ export function loadFindings(plan: Plan, load: Omit<FishLoad, 'findings'>): Find
     )
   }
   return found
+}
+
+/** The load against what was published for its own way of loading. */
+function loadingFindings({ catch: fish }: Plan): Finding[] {
+  const { layerFromKgM2, layerToKgM2, packedMostKg } = FISH_DATA.loading
+  if (fish.loading === 'packed') {
+    if (fish.loadKgPerTray <= packedMostKg) return []
+    return [
+      finding('caution', 'packed-heavy', { load: kilograms(fish.loadKgPerTray), most: kilograms(packedMostKg) }, [
+        { kind: 'set-load', args: { load: kilograms(packedMostKg) }, set: { 'catch.loadKgPerTray': packedMostKg } },
+      ]),
+    ]
+  }
+  const near = fish.loadKgPerM2 < layerFromKgM2 ? layerFromKgM2 : layerToKgM2
+  if (fish.loadKgPerM2 >= layerFromKgM2 && fish.loadKgPerM2 <= layerToKgM2) return []
+  const args = { load: kilograms(fish.loadKgPerM2), from: kilograms(layerFromKgM2), to: kilograms(layerToKgM2) }
+  return [
+    finding('caution', 'layer-load', args, [
+      { kind: 'set-load', args: { load: kilograms(near) }, set: { 'catch.loadKgPerM2': near } },
+    ]),
+  ]
 }
 
 /** Three ways to carry a catch that is too much: more chambers, taller stacks, another firing a day. */

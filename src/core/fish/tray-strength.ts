@@ -15,6 +15,8 @@ export const BEND_OF_SPAN = 1 / 200
 export interface TrayStrength {
   /** From support to support under the mesh, m. */
   readonly span: Derived<'m'>
+  /** Farthest that supports may stand apart before the mesh hangs too deep: battens, or wires drawn tight under it. */
+  readonly mostSpan: Derived<'m'>
   readonly meshSag: Derived<'m'>
   readonly battenSag: Derived<'m'>
   /** Sag of a through rail while two people carry the loaded tray by its handles. */
@@ -51,6 +53,15 @@ export function trayStrength({ trays }: Plan, sizes: TraySizes, mass: TrayMass, 
   const wire = derive('tray.wire-moment', 'm4', 'pi · d^4 / 64', { pi: PI, d }, (v) => (v.pi * v.d ** 4) / 64)
   const onWire = derive('tray.wire-load', 'N/m', 'q · p', { q, p }, (v) => v.q * v.p)
 
+  const share = cited('tray.sag-share', '1', SAG_OF_RAIL, 'common-practice')
+  const mostSpan = derive(
+    'tray.most-span',
+    'm',
+    'sqrt(sqrt(384 · E · I · c · d / (5 · w)))',
+    { E: STEEL_MODULUS, I: wire, c: share, d: rail.depth, w: onWire },
+    (v) => Math.sqrt(Math.sqrt((384 * v.E * v.I * v.c * v.d) / (5 * v.w))),
+  )
+
   const section = upright('tray.rail-moment', rail.thickness, rail.depth)
   const onBatten = derive('tray.batten-load', 'N/m', 'q · s', { q, s: span }, (v) => v.q * v.s)
   const onRail = derive(
@@ -62,6 +73,7 @@ export function trayStrength({ trays }: Plan, sizes: TraySizes, mass: TrayMass, 
   )
   return {
     span,
+    mostSpan,
     meshSag: beamSag('tray.mesh-sag', onWire, span, STEEL_MODULUS, wire),
     battenSag: beamSag('tray.batten-sag', onBatten, inner, TIMBER_MODULUS, section),
     railSag: beamSag('tray.rail-sag', onRail, side, TIMBER_MODULUS, section),

@@ -1,5 +1,6 @@
 import { lotsFor } from '../basics/count.ts'
 import { cited, counted, derive, typed, type Derived } from '../basics/derived.ts'
+import type { Finding } from '../basics/finding.ts'
 import type { Range } from '../basics/range.ts'
 import { drying, type Drying } from '../fish/drying.ts'
 import { FISH_DATA } from '../fish/fish-data.ts'
@@ -16,7 +17,20 @@ export interface TodaysLoad {
   /** Wood for all of today's fish, by the published ratio. */
   readonly wood: Range<'kg'>
   readonly timetable: readonly FiringStep[]
+  readonly findings: readonly Finding[]
 }
+
+/** More fish than the day's firings take: what is left must be kept cold or sold fresh. */
+const tooMuch = (dried: Drying, load: FishLoad): Finding => ({
+  level: 'problem',
+  kind: 'today-too-much',
+  args: {
+    over: { value: dried.dressed.value - load.perDay.value, unit: 'kg' },
+    takes: { value: load.perDay.value, unit: 'kg' },
+  },
+  card: 'catch',
+  remedies: [],
+})
 
 export function todaysLoad(plan: Plan, load: FishLoad, freshKg: number): TodaysLoad {
   const fresh = counted('today.fresh', 'kg', freshKg)
@@ -42,5 +56,6 @@ export function todaysLoad(plan: Plan, load: FishLoad, freshKg: number): TodaysL
     firings,
     wood: { low: wood('wood.ratio-low', ratioLow), high: wood('wood.ratio-high', ratioHigh) },
     timetable: firingTimetable(plan),
+    findings: dried.dressed.value > load.perDay.value * (1 + 1e-9) ? [tooMuch(dried, load)] : [],
   }
 }

@@ -61,6 +61,8 @@ describe('mesh', () => {
     const remedy = trayFrame(packed).findings.find((one) => one.kind === 'mesh-sags')?.remedies[0]
     expect(kindsOf(plan)).not.toContain('mesh-sags')
     expect(remedy?.set).toEqual({ 'trays.battens': 2 })
+    const { mostSpan, span, meshSag } = trayFrame(packed).strength
+    expect(meshSag.value * (mostSpan.value / span.value) ** 4).toBeCloseTo(0.25 * plan.trays.railDepthM, 12)
   })
 })
 
@@ -96,6 +98,19 @@ describe('the catch', () => {
     const once = withCatch({ loading: 'packed', loadKgPerTray: 18, freshKgPerDay: 576 })
     const twice = withCatch({ loading: 'packed', loadKgPerTray: 18, freshKgPerDay: 576, firingsPerDay: 2 })
     expect([chambersFor(once).count, chambersFor(twice).count]).toEqual([4, 2])
+  })
+  it('loaded outside what was published is told, each way by its own figures', () => {
+    const kinds = (of: Partial<Plan['catch']>) => fishLoad(withCatch(of)).findings.map((one) => one.kind)
+    expect(kinds({ loading: 'single-layer', loadKgPerM2: 9 })).toContain('layer-load')
+    expect(kinds({ loading: 'single-layer', loadKgPerM2: 7, loadKgPerTray: 30 })).not.toContain('packed-heavy')
+    expect(kinds({ loading: 'packed', loadKgPerTray: 19 })).toContain('packed-heavy')
+    expect(kinds({ loading: 'packed', loadKgPerTray: 18, loadKgPerM2: 12 })).not.toContain('layer-load')
+  })
+  // FAO wood-fuel tables: 14.72 MJ/kg at 20 % moisture, 10.44 at 40 %: 29.1 % less.
+  it('dried with wet wood is told how much heat is lost', () => {
+    const wet = { ...plan, firing: { ...plan.firing, woodMoisture: 0.4 } }
+    const told = fishLoad(wet).findings.find((one) => one.kind === 'wood-wet')
+    expect(Number(told?.args['less'])).toBeCloseTo(1 - 10.44 / 14.72, 9)
   })
   it('too large for any kiln of the plan is told so', () => {
     expect(chambersFor(withCatch({ freshKgPerDay: 5000 }))).toEqual({ count: 8, carries: false })

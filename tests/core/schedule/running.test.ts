@@ -85,6 +85,17 @@ describe('today’s load', () => {
   })
 })
 
+describe('too much fish today', () => {
+  it('is told by how much', () => {
+    const plan = plainPlan()
+    const load = fishLoad(plan)
+    const found = todaysLoad(plan, load, load.freshPerDay.value + 25).findings
+    expect(found.map((one) => one.kind)).toEqual(['today-too-much'])
+    expect(found[0]?.args['over']).toMatchObject({ value: expect.closeTo(25, 6) as number })
+    expect(todaysLoad(plan, load, load.freshPerDay.value).findings).toEqual([])
+  })
+})
+
 describe('log of firings', () => {
   it('stands in order of days whatever the order of writing', () => {
     const firings = { c: firing('2026-03-02'), a: firing('2026-03-03'), b: firing('2026-03-02') }
