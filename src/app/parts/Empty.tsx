@@ -14,7 +14,7 @@ export function Empty({
   return (
     <div className="empty">
       {picture}
-      <h3>{title}</h3>
+      <h2>{title}</h2>
       <p className="quiet">{children}</p>
     </div>
   )

@@ -18,14 +18,11 @@ export function Num({
   readonly onOpen: () => void
 }) {
   return (
-    <button
-      type="button"
-      className={isUnitFirst ? `num ${size} unit-first` : `num ${size}`}
-      onClick={onOpen}
-      aria-label={`${label}: ${figure} ${unit}`.trim()}
-    >
+    <button type="button" className={isUnitFirst ? `num ${size} unit-first` : `num ${size}`} onClick={onOpen}>
+      <span className="hide">{label}: </span>
+      {isUnitFirst && unit !== '' && <span className="of">{unit} </span>}
       <span>{figure}</span>
-      {unit !== '' && <span className="of">{unit}</span>}
+      {!isUnitFirst && unit !== '' && <span className="of"> {unit}</span>}
     </button>
   )
 }

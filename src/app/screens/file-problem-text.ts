@@ -16,6 +16,8 @@ export function fileProblemText(problem: FileProblem): string {
       return say('file.not-ours')
     case 'damaged':
       return say('file.damaged', { field: problem.field })
+    case 'gap':
+      return say('file.gap')
     case 'newer':
       return say('file.newer', { theirVersion: problem.theirVersion, ourVersion: problem.ourVersion })
     default:

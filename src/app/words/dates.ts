@@ -28,3 +28,9 @@ export function todayIso(now = new Date()): string {
   const two = (part: number) => String(part).padStart(2, '0')
   return `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
 }
+
+/** Hours and minutes since the fire was lit: 1.25 h is 1:15. */
+export function showHours(hours: number): string {
+  const minutes = Math.round(hours * 60)
+  return `${String(Math.floor(minutes / 60))}:${String(minutes % 60).padStart(2, '0')}`
+}

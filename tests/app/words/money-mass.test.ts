@@ -16,6 +16,7 @@ describe('money', () => {
     expect(showMoney(108_050, xof).figure).toBe('108,050')
     expect(showMoney(10_850, ghs).figure).toBe('108.50')
     expect(moneyText(10_850, ghs)).toContain('108.50')
+    expect(showMoney(10_800, ghs).figure).toBe('108')
   })
 
   it('reads what was typed to the minor unit, in either separator, with or without the sign', () => {

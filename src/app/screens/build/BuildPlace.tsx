@@ -69,7 +69,7 @@ function StepLine({
   const line = lineOf(step.kind, worked, words)
   return (
     <li>
-      <details className="step">
+      <details className="work-step">
         <summary>
           <span className="question-number">{number}</span>
           <span className="step-name">

@@ -38,13 +38,16 @@ function Line({ line, planId }: { readonly line: PurchaseLine; readonly planId: 
   const href = cardHref(planId, 'buy', `item:${line.item}`)
   return (
     <li className="item">
-      <a className="item-words" href={href} aria-label={say('buy.change', { item: name })}>
+      <a className="item-words" href={href}>
+        <span className="hide">{say('buy.change')} </span>
         <b>{say('buy.lots', { count: lotsText(line, words), name: lot === '' ? name : `${name}, ${lot}` })}</b>
         <span className="quiet">{whyText(line, words)}</span>
       </a>
       {line.cost === null ? (
-        <a className="btn" href={href} aria-label={say('buy.price-of', { item: name })}>
-          {say('buy.no-price')}
+        <a className="btn" href={href}>
+          <span>
+            {say('buy.no-price')} <span className="hide">{name}</span>
+          </span>
         </a>
       ) : (
         <Worked of={line.cost} label={name} />

@@ -44,7 +44,7 @@ export function FrontPage() {
         />
       }
       foot={
-        <div className="dock">
+        <footer className="dock">
           <LinkButton href={NEW} tone="fire" shape="big" icon="plus">
             {say('front.new')}
           </LinkButton>
@@ -60,7 +60,7 @@ export function FrontPage() {
               {say('front.example')}
             </Button>
           </div>
-        </div>
+        </footer>
       }
     >
       <h1>{say('front.title')}</h1>

@@ -42,10 +42,10 @@ export function PlanTools({ row, onClose }: { readonly row: PlanRow; readonly on
             onClose()
           }}
         >
-          {say('front.put-away')}
+          {say('front.delete')}
         </Button>
       </div>
-      <p className="quiet">{say('front.put-away-why')}</p>
+      <p className="quiet">{say('front.delete-why')}</p>
     </Sheet>
   )
 }

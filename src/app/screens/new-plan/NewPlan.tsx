@@ -83,12 +83,12 @@ export function NewPlan() {
         />
       }
       foot={
-        <div className="dock">
+        <footer className="dock">
           <Preview first={first} />
           <Button tone="fire" shape="big" disabled={!isReady || isMaking} onPress={() => void make()}>
             {say('new.make')}
           </Button>
-        </div>
+        </footer>
       }
     >
       <Question number={1} title={say('new.fish')}>

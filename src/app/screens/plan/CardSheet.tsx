@@ -61,7 +61,11 @@ export function CardSheet({
         </>
       }
     >
-      {view !== undefined && <KilnDrawing view={view} worked={worked} findings={findings} />}
+      {view !== undefined && (
+        <div className="one-view">
+          <KilnDrawing view={view} worked={worked} findings={findings} />
+        </div>
+      )}
       {findings.some(isHere) && <Findings findings={findings} only={isHere} />}
       <Card card={card} worked={worked} />
     </Sheet>

@@ -4,6 +4,7 @@ import type { FiringStep } from '../../../core/fish/timetable.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
+import { showHours } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import type { Words } from '../../words/words.ts'
 import '../build/build.css'
@@ -46,7 +47,7 @@ export function RunPlace({ route, worked }: { readonly route: PlanRoute; readonl
         <ol className="turns">
           {today.timetable.map((step) => (
             <li key={step.atHours}>
-              <span className="hour">{words.inLine(step.atHours, 'h')}</span>
+              <span className="hour">{showHours(step.atHours)}</span>
               <span>{turnText(step, words)}</span>
             </li>
           ))}
