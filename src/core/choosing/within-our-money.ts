@@ -1,7 +1,8 @@
+import { fishLoad } from '../fish/load.ts'
 import type { CatalogueUnit } from '../plan/catalogue.ts'
 import type { Plan } from '../plan/schema.ts'
 import type { CuttingEffort } from '../purchase/purchase.ts'
-import { hasProblem, kilnOn, masonryOf, type Kiln } from '../work-out.ts'
+import { hasProblem, kilnOn, masonryOf, type Kiln, type Masonry } from '../work-out.ts'
 import { boughtIn } from './compare-walls.ts'
 import { withWalls, type WallChoice } from './with-walls.ts'
 
@@ -39,7 +40,9 @@ export interface Design {
 
 /** Where the search stands after a batch. */
 export interface SearchState {
+  /** Designs looked at, and of these the ones that carry the catch and were worked out as far as their money. */
   readonly done: number
+  readonly complete: number
   readonly of: number
   /** Cheapest that fits everything so far; null where none does yet. */
   readonly cheapest: Design | null
@@ -72,11 +75,21 @@ export function* withinOurMoney(
     space.perChamber.length
   const unpriced = new Set<string>()
   let done = 0
+  let complete = 0
   let unsound = 0
   let cheapest: Design | null = null
   let cheapestAtAll: Design | null = null
   let frontier: readonly Design[] = []
-  const state = (): SearchState => ({ done, of, cheapest, frontier, unpriced: [...unpriced], unsound, cheapestAtAll })
+  const state = (): SearchState => ({
+    done,
+    complete,
+    of,
+    cheapest,
+    frontier,
+    unpriced: [...unpriced],
+    unsound,
+    cheapestAtAll,
+  })
 
   for (const walls of space.walls) {
     const withUnit = withWalls(plan, walls)
@@ -88,13 +101,19 @@ export function* withinOurMoney(
             chambers: { count: chambers, clearSideM },
             walls: { ...withUnit.walls, aboveM },
           }
-          const masonry = masonryOf(built)
+          let masonry: Masonry | null = null
           for (const perChamber of space.perChamber) {
-            const kiln = kilnOn(masonry, { ...built, trays: { ...built.trays, perChamber } }, effort)
+            const one = { ...built, trays: { ...built.trays, perChamber } }
+            if (done > 0 && done % batch === 0) yield state()
             done++
+            // What cannot carry the catch is not worked out further.
+            if (fishLoad(one).chambersNeeded.value > chambers) continue
+            masonry ??= masonryOf(built)
+            const kiln = kilnOn(masonry, one, effort)
+            complete++
             if (kiln.costs.unpriced.length > 0) unpriced.add(walls.unit.key)
             else if (hasProblem(kiln)) unsound++
-            else if (kiln.fish.chambersNeeded.value <= chambers) {
+            else {
               const design = designOf(kiln, { walls, chambers, clearSideM, aboveM, perChamber })
               if (isCheaper(design, cheapestAtAll)) cheapestAtAll = design
               if (fits(design, limits)) {
@@ -102,7 +121,6 @@ export function* withinOurMoney(
                 frontier = withDesign(frontier, design)
               }
             }
-            if (done % batch === 0) yield state()
           }
         }
   }

@@ -8,6 +8,7 @@ import {
   type DesignSpace,
   type SearchState,
 } from '../../../src/core/choosing/within-our-money.ts'
+import { usualSpace } from '../../../src/core/choosing/usual-space.ts'
 import { priceSwings } from '../../../src/core/costs/price-swings.ts'
 import { CATALOGUE_UNITS } from '../../../src/core/plan/catalogue.ts'
 import { hasProblem, workOut } from '../../../src/core/work-out.ts'
@@ -158,5 +159,18 @@ describe('what matters most', () => {
       expect(spanMinor).toBe(highMinor - lowMinor)
     }
     expect(swings.every((one, at) => at === 0 || (swings[at - 1]?.spanMinor ?? 0) >= one.spanMinor)).toBe(true)
+  })
+})
+
+describe('the usual space', () => {
+  it('holds walls of priced units only, and the plan’s own clear side', () => {
+    const { block, ...others } = plan.offers
+    if (block === undefined) throw new Error('the example has a price for blocks')
+    const named = { ...block, variant: 'earth-290-140-90' }
+    const { walls, clearSidesM, chambers } = usualSpace({ ...plan, offers: { ...others, named } })
+    expect(walls.map((one) => one.unit.key)).toEqual(['earth-290-140-90'])
+    expect(clearSidesM).toContain(plan.chambers.clearSideM)
+    expect(chambers).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
+    expect(usualSpace({ ...plan, offers: others }).walls).toEqual([])
   })
 })
