@@ -8,6 +8,7 @@ import { newId } from '../../device/database/new-id.ts'
 import { beginSession, type PlanSession } from '../../device/database/plan-session.ts'
 import { askToPersist } from '../../device/offline/storage.ts'
 import { forget, hasNothingUnsaved, keeper, keeperNow, listRows, sessionOf, showOpen, stopKeeper } from './keeper.ts'
+import { showDifferences } from './kept-differences.ts'
 import { notify } from './notices.ts'
 import { followOffline } from './offline-actions.ts'
 import { store } from './store.ts'
@@ -71,6 +72,8 @@ function show(session: PlanSession): void {
   closePlan()
   lastAsked = session.id
   showOpen(session)
+  // Without them the plan is still whole; the shelf that fails here is named by the next save.
+  showDifferences(session.id).catch(() => {})
 }
 
 /** Takes the plan off the screen; what is not saved yet goes on being saved. */
@@ -78,7 +81,7 @@ export function closePlan(): void {
   lastAsked = ''
   const { open } = store.getState()
   if (open === null) return
-  store.setState({ open: null })
+  store.setState({ open: null, differences: [] })
   const made = keeperNow()
   const session = made.sessions.get(open.id)
   if (session !== undefined) forget(made, session)

@@ -1,4 +1,5 @@
 import type { Plan } from '../../core/plan/schema.ts'
+import type { Difference } from '../../device/database/differences.ts'
 import type { Storage } from '../../device/database/open-shelf.ts'
 import type { Saving } from '../../device/database/saver.ts'
 
@@ -39,4 +40,10 @@ export interface AppState {
   readonly open: OpenPlan | null
   readonly offline: OfflineTruth
   readonly notice: Notice | null
+  /** The name that others see beside what was changed on this phone; empty until its owner gives one. */
+  readonly phoneName: string
+  /** When a plan last left this phone as a file, or null. */
+  readonly backedUpAtMs: number | null
+  /** Decisions of the open plan that two phones answered differently, until someone has chosen. */
+  readonly differences: readonly Difference[]
 }

@@ -1,9 +1,9 @@
-import { bad, good, type Result } from '../../core/basics/result.ts'
+import { good, type Result } from '../../core/basics/result.ts'
 import { parsePlan } from '../../core/plan/parse-plan.ts'
 import { encodeDocument } from '../../device/database/document-bytes.ts'
 import { newId } from '../../device/database/new-id.ts'
-import { documentFrom, documentFromOutside, readRaw } from '../../device/database/plan-document.ts'
-import { adoptDocument } from '../../device/database/plan-session.ts'
+import { documentFrom, readPlan, readRaw } from '../../device/database/plan-document.ts'
+import { canShareFiles, download, share } from '../../device/sharing/deliver.ts'
 import {
   readChosenFile,
   writePlanFile,
@@ -11,21 +11,48 @@ import {
   type FileProblem,
   type PlanFile,
 } from '../../device/sharing/plan-file.ts'
-import { addPlan, openPlan, restorePlan } from './actions.ts'
+import { EVERYTHING, forOthers, type Private } from '../../device/sharing/privacy.ts'
+import { addPlan, openPlan } from './actions.ts'
 import { keeper, sessionOf } from './keeper.ts'
-import { notify } from './notices.ts'
 import { store } from './store.ts'
+import { isHere, takeDocument } from './take-document.ts'
 
-export type { FileProblem, PlanFile }
+export { canShareFiles }
+export type { FileProblem, PlanFile, Private }
 
-/** A plan as a file to hand on. Works for a plan that cannot be read too: then it is what is stored, untouched. */
-export async function exportPlan(planId: string): Promise<PlanFile> {
+/**
+ * A plan as a file: all of it, to keep; or with what was not chosen left out, to hand on. Works for a plan that cannot be read too: then it is what is stored,
+ * untouched.
+ */
+export async function exportPlan(planId: string, chosen: Private = EVERYTHING): Promise<PlanFile> {
   const made = await keeper()
   const session = await sessionOf(made, planId)
-  if (session.ok) return writePlanFile(session.value.plan().name, session.value.plan(), session.value.document())
-  const { doc } = documentFrom(await made.shelf.updates(planId))
+  const doc = session.ok
+    ? forOthers(session.value.document(), chosen)
+    : documentFrom(await made.shelf.updates(planId)).doc
+  const plan = readPlan(doc)
   const name = store.getState().rows.find(({ id }) => id === planId)?.name ?? planId
-  return writePlanFile(name, readRaw(doc), encodeDocument(doc))
+  return writePlanFile(name, plan.ok ? plan.value : readRaw(doc), encodeDocument(doc))
+}
+
+/** Keeps a plan as a file among the phone's downloads. */
+export async function downloadPlan(planId: string): Promise<void> {
+  download(await exportPlan(planId))
+  await noteBackup()
+}
+
+/** Hands a plan as a file to another app of the phone. */
+export async function sharePlan(planId: string, chosen: Private): Promise<'shared' | 'cancelled' | 'failed'> {
+  const outcome = await share(await exportPlan(planId, chosen))
+  if (outcome === 'shared') await noteBackup()
+  return outcome
+}
+
+async function noteBackup(): Promise<void> {
+  const { shelf } = await keeper()
+  const backedUpAtMs = Date.now()
+  await shelf.putNote('backed-up', backedUpAtMs)
+  store.setState({ backedUpAtMs })
 }
 
 /**
@@ -38,26 +65,8 @@ export async function openFile(file: Blob): Promise<Result<string, FileProblem>>
 }
 
 async function takeIn({ plan, document }: FilePlan): Promise<Result<string, FileProblem>> {
-  const made = await keeper()
-  const isKnown = made.sessions.has(plan.id) || (await made.shelf.rows()).some(({ id }) => id === plan.id)
-  if (document === null) return good(await addPlan(isKnown ? { ...plan, id: newId() } : plan))
-  if (!isKnown) {
-    const doc = documentFromOutside(document)
-    if (!doc.ok) return bad({ kind: 'damaged', field: 'document' })
-    const session = adoptDocument(doc.value, plan, made.around)
-    made.sessions.set(session.id, session)
-    await openPlan(session.id)
-    return good(session.id)
-  }
-  const session = await sessionOf(made, plan.id)
-  // What is here cannot be read: it stays untouched, and the file's plan stands beside it.
-  if (!session.ok) return good(await addPlan({ ...plan, id: newId() }))
-  const merged = await session.value.merge(document)
-  if (!merged.ok) return bad({ kind: 'damaged', field: 'document' })
-  await restorePlan(plan.id)
-  await openPlan(plan.id)
-  notify({ key: 'keeping.merged', args: { name: merged.value.name } })
-  return good(plan.id)
+  if (document !== null) return takeDocument(plan.id, document, plan)
+  return good(await addPlan((await isHere(plan.id)) ? { ...plan, id: newId() } : plan))
 }
 
 const EXAMPLES = import.meta.glob<unknown>('../../../shared/examples/*.json', { import: 'default' })

@@ -45,8 +45,9 @@ async function start(): Promise<Keeper> {
   const tabs = joinTabs((message) => {
     hear(made, message)
   })
-  const made: Keeper = { shelf, tabs, sessions, around: { shelf, tabs, onChange: publish } }
+  const made: Keeper = { shelf, tabs, sessions, around: { shelf, tabs, onChange: publish, phone } }
   await removeLongDeleted(shelf)
+  await readNotes(shelf)
   store.setState({ storage })
   await listRows(made)
   started = made
@@ -120,6 +121,14 @@ export async function listRows({ shelf, sessions }: Keeper): Promise<void> {
   if (open === null || !deleted.has(open.id)) return
   store.setState({ open: null })
   notify({ key: 'keeping.deleted-elsewhere', args: { name: open.plan.name } })
+}
+
+const phone = (): string => store.getState().phoneName
+
+async function readNotes(shelf: Shelf): Promise<void> {
+  const [phoneName, backedUpAtMs] = await Promise.all([shelf.note('name'), shelf.note('backed-up')])
+  if (typeof phoneName === 'string') store.setState({ phoneName })
+  if (typeof backedUpAtMs === 'number') store.setState({ backedUpAtMs })
 }
 
 async function removeLongDeleted(shelf: Shelf): Promise<void> {

@@ -8,6 +8,9 @@ const AT_START: AppState = {
   open: null,
   offline: 'starting',
   notice: null,
+  phoneName: '',
+  backedUpAtMs: null,
+  differences: [],
 }
 
 /** What the screens see. Only the actions of this folder write to it. */

@@ -1,4 +1,4 @@
-import { openDB, type DBSchema, type IDBPDatabase } from 'idb'
+import { deleteDB, openDB, type DBSchema, type IDBPDatabase } from 'idb'
 
 export const DATABASE_NAME = 'kilnwright'
 export const DATABASE_VERSION = 1
@@ -117,6 +117,9 @@ export function connect(name = DATABASE_NAME, version = DATABASE_VERSION): Conne
     },
   }
 }
+
+/** Takes the whole database off the phone. */
+export const eraseDatabase = (): Promise<void> => deleteDB(DATABASE_NAME)
 
 /** Steps from every version that ever shipped; append only. */
 function makeStores(database: Database, from: number): void {

@@ -85,6 +85,8 @@ export function databaseShelf(connection: Connection): Shelf {
         }),
       ),
     copies: (planId) => ask(async (database) => (await database.getAllFromIndex('copies', 'planId', planId)).reverse()),
+    note: (name) => ask((database) => database.get('phone', name)),
+    putNote: (name, value) => outcomeOf(ask((database) => database.put('phone', value, name))),
     close: connection.close,
   }
 }

@@ -6,6 +6,7 @@ export function memoryShelf(): Shelf {
   const rows = new Map<string, StoredRow>()
   const updates = new Map<string, Uint8Array[]>()
   const copies = new Map<string, StoredCopy[]>()
+  const notes = new Map<string, unknown>()
   return {
     isLasting: false,
     rows: async () => [...rows.values()],
@@ -32,6 +33,11 @@ export function memoryShelf(): Shelf {
       return 'saved'
     },
     copies: async (planId) => copies.get(planId) ?? [],
+    note: async (name) => notes.get(name),
+    putNote: async (name, value) => {
+      notes.set(name, value)
+      return 'saved'
+    },
     close: async () => {},
   }
 }

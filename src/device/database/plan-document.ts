@@ -55,6 +55,24 @@ export function readRaw(doc: Y.Doc): Record<string, unknown> {
   return raw
 }
 
+/** The parts of the document that hold the plan's values, by their paths: fields, entries of collections, and fields of entries. */
+export function planFields(doc: Y.Doc): Map<string, Y.Item> {
+  const found = new Map<string, Y.Item>()
+  const gather = (map: Y.Map<unknown>, prefix: string, isPlace: (key: string) => boolean) => {
+    for (const [key, item] of map._map) {
+      if (!isPlace(key)) continue
+      const { content } = item
+      if (content instanceof Y.ContentType && content.type instanceof Y.Map) {
+        if (!item.deleted) gather(content.type, `${prefix}${key}.`, () => true)
+      } else found.set(prefix + key, item)
+    }
+  }
+  const records = new Set(PLAN_SHAPE.records.map(({ path }) => path))
+  gather(fieldsOf(doc), '', (key) => LEAVES.has(key) && !records.has(key))
+  for (const path of records) gather(recordOf(doc, path), `${path}.`, () => true)
+  return found
+}
+
 /** The plan in the document, lifted to this version and checked. */
 export function readPlan(doc: Y.Doc): Result<Plan, PlanProblem> {
   const raw = readRaw(doc)

@@ -3,7 +3,8 @@ import { bad, good, type Result } from '../../core/basics/result.ts'
 import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import type { StoredRow } from './connection.ts'
-import { applyUpdate, encodeDocument, onUpdate } from './document-bytes.ts'
+import { differencesBetween, type Difference } from './differences.ts'
+import { applyUpdate, encodeDocument, isWaiting, onUpdate } from './document-bytes.ts'
 import { sharing } from './json.ts'
 import {
   BY_HAND,
@@ -17,6 +18,7 @@ import {
   write,
 } from './plan-document.ts'
 import { startSaver, type Saving } from './saver.ts'
+import { startSittings } from './sittings.ts'
 import type { SaveOutcome, Shelf } from './shelf.ts'
 import type { TabMessage, Tabs } from './tabs.ts'
 
@@ -38,8 +40,8 @@ export interface PlanSession {
   readonly edit: (next: Plan) => Result<Plan, PlanProblem>
   readonly undo: () => void
   readonly redo: () => void
-  /** Brings in a document of the same plan from outside. An earlier copy is kept first. */
-  readonly merge: (bytes: Uint8Array) => Promise<Result<Plan, PlanProblem>>
+  /** Brings in a document of the same plan from outside, or changes to it. An earlier copy is kept first. */
+  readonly merge: (bytes: Uint8Array) => Promise<Result<Merged, MergeProblem>>
   /** The whole document. */
   readonly document: () => Uint8Array
   readonly row: () => StoredRow
@@ -51,7 +53,18 @@ export interface PlanSession {
   readonly end: () => void
 }
 
+/** The plan after a merge, and the decisions that both sides had answered. */
+export interface Merged {
+  readonly plan: Plan
+  readonly differences: readonly Difference[]
+}
+
+/** 'gap': changes that build on others which this phone never got; the whole plan is needed. */
+export type MergeProblem = PlanProblem | { readonly kind: 'gap' }
+
 export interface Around {
+  /** The name of this phone, as its owner gave it. */
+  readonly phone: () => string
   readonly shelf: Shelf
   readonly tabs: Pick<Tabs, 'tell'>
   readonly onChange: (session: PlanSession) => void
@@ -87,6 +100,7 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
   let hasDayCopy = isNew
 
   const undoing = new Y.UndoManager(planMaps(doc), { trackedOrigins: new Set([BY_HAND]), captureTimeout: TYPING_MS })
+  const sittings = startSittings(doc, around.phone)
   const document = () => encodeDocument(doc)
   const row = (): StoredRow => ({
     id: planId,
@@ -153,7 +167,10 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
       const touched = changes.map(({ path, entry, field }) => [path, entry, field].join('\n')).join('\n\n')
       if (touched !== lastTouched) undoing.stopCapturing()
       lastTouched = touched
-      write(doc, changes, BY_HAND)
+      doc.transact(() => {
+        sittings.sitDown()
+        write(doc, changes, BY_HAND)
+      }, BY_HAND)
       return good(plan)
     },
     undo: () => {
@@ -163,18 +180,11 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
       if (trouble === null) undoing.redo()
     },
     merge: async (bytes) => {
-      const outside = documentFromOutside(bytes)
-      if (!outside.ok) return bad({ kind: 'damaged', field: 'document', reason: 'unreadable' })
-      const theirId = readRaw(outside.value)['id']
-      if (theirId !== undefined && theirId !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
-      // Tried on a copy first: a document that would leave no sound plan changes nothing.
-      applyUpdate(outside.value, document(), 'trial')
-      const merged = readPlan(outside.value)
-      outside.value.destroy()
-      if (!merged.ok) return merged
+      const trial = tryMerge(planId, document(), bytes)
+      if (!trial.ok) return trial
       await shelf.keepCopy({ planId, atMs: Date.now(), why: 'before-merge', bytes: document() })
       takeIn(bytes, 'merged')
-      return good(plan)
+      return good({ plan, differences: trial.value })
     },
     document,
     row,
@@ -198,4 +208,19 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
   }
   if (isNew) saver.add(document())
   return session
+}
+
+/** Merges copies first: a document that would leave no sound plan changes nothing. Gives back the decisions that both sides answered. */
+function tryMerge(planId: string, ours: Uint8Array, theirs: Uint8Array): Result<readonly Difference[], MergeProblem> {
+  const outside = documentFromOutside(theirs)
+  if (!outside.ok) return bad({ kind: 'damaged', field: 'document', reason: 'unreadable' })
+  const doc = outside.value
+  const theirId = readRaw(doc)['id']
+  if (theirId !== undefined && theirId !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
+  applyUpdate(doc, ours, 'trial')
+  const hasGap = isWaiting(doc)
+  const merged = readPlan(doc)
+  doc.destroy()
+  if (hasGap) return bad({ kind: 'gap' })
+  return merged.ok ? good(differencesBetween(ours, theirs)) : merged
 }

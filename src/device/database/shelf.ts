@@ -26,6 +26,9 @@ export interface Shelf {
   readonly keepCopy: (copy: StoredCopy) => Promise<SaveOutcome>
   /** Earlier copies, newest first. */
   readonly copies: (planId: string) => Promise<readonly StoredCopy[]>
+  /** What belongs to this phone and to no plan, by name; undefined where there is nothing. */
+  readonly note: (name: string) => Promise<unknown>
+  readonly putNote: (name: string, value: unknown) => Promise<SaveOutcome>
   readonly close: () => Promise<void>
 }
 

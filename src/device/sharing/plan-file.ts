@@ -16,6 +16,8 @@ export type FileProblem =
   | { readonly kind: 'too-big'; readonly sizeBytes: number; readonly mostBytes: number }
   | { readonly kind: 'not-ours' }
   | { readonly kind: 'damaged'; readonly field: string }
+  /** Changes that build on others which never came here: the whole plan is needed. */
+  | { readonly kind: 'gap' }
   | { readonly kind: 'newer'; readonly theirVersion: number; readonly ourVersion: number }
 
 /** A plan from a file; with its document it can be merged, without it only stand beside. */

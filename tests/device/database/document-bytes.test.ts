@@ -39,18 +39,12 @@ describe('bytes of a document', () => {
   })
 
   it('that promise more parts than any plan has are given up at once', () => {
-    // A document of repeated equal parts, its counts blown up: each byte of each count replaced by the greatest there is.
+    // One author with 34 thousand million parts, all alike: one run of "collected", one run of lengths.
+    const promise = [255, 255, 255, 255, 127]
+    const bomb = Uint8Array.from([0, 0, 0, 0, 0, 1, 0, 2, 0, 0, 0, 0, 6, 65, ...promise, 1, ...promise, 1, 0, 0])
     const before = performance.now()
-    for (let index = 0; index < bytes.length; index++) {
-      const blown = new Uint8Array(bytes.length + 8)
-      blown.set(bytes.subarray(0, index))
-      blown.set([255, 255, 255, 255, 255, 255, 255, 15], index)
-      blown.set(bytes.subarray(index), index + 8)
-      isUpdate(blown)
-    }
-    const many = Uint8Array.from([0, 0, 0, 0, 0, 0, 2, 10, 0, 0, 0, 0, 1, 255, 255, 255, 255, 127, 1, 0])
-    expect(isUpdate(many)).toBe(false)
-    expect((performance.now() - before) / bytes.length).toBeLessThan(100)
+    expect(isUpdate(bomb)).toBe(false)
+    expect(performance.now() - before).toBeLessThan(1000)
   })
 
   it(

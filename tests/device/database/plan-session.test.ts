@@ -16,6 +16,7 @@ import { deedsOf, offerOf, planOf } from '../plans.ts'
 
 const noTabs = { tell: () => {} }
 const onChange = () => {}
+const phone = () => 'Treasurer (example)'
 const ended: (() => void)[] = []
 
 beforeEach(() => {
@@ -26,12 +27,12 @@ afterEach(() => {
 })
 
 const begin = (shelf: Shelf, plan = planOf()): PlanSession => {
-  const session = beginSession(plan, { shelf, tabs: noTabs, onChange })
+  const session = beginSession(plan, { shelf, tabs: noTabs, onChange, phone })
   ended.push(session.end)
   return session
 }
 const open = async (shelf: Shelf, planId = 'plan-1', tabs: Pick<Tabs, 'tell'> = noTabs): Promise<PlanSession> => {
-  const opened = await openSession(planId, 0, { shelf, tabs, onChange })
+  const opened = await openSession(planId, 0, { shelf, tabs, onChange, phone })
   if (!opened.ok) throw new Error(JSON.stringify(opened.problems))
   ended.push(opened.value.end)
   return opened.value
@@ -205,7 +206,7 @@ describe('a document from outside', () => {
     other.getMap('plan').set('ground.soil', 'laterite')
     rename(session, 'Changed here')
     const merged = await session.merge(encodeDocument(other))
-    expect(merged.ok && [merged.value.name, merged.value.ground.soil]).toEqual(['Changed here', 'laterite'])
+    expect(merged.ok && [merged.value.plan.name, merged.value.plan.ground.soil]).toEqual(['Changed here', 'laterite'])
     await session.settled()
     const [copy] = await shelf.copies('plan-1')
     expect(copy?.why).toBe('before-merge')
