@@ -44,12 +44,14 @@ beforeEach(async () => {
   url = await server.open()
   context = await phone(browser)
 })
-afterEach(async () => {
+afterEach(leave)
+
+async function leave(): Promise<void> {
   const found = complaints(context)
   await context.close()
   await server.close()
   expect(found).toEqual([])
-})
+}
 
 /** A tab of the app, when the database has answered. */
 async function tabOf(): Promise<Page> {
