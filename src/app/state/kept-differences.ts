@@ -5,7 +5,7 @@ import { store } from './store.ts'
 const noteOf = (planId: string): string => `differences:${planId}`
 
 /** Differences kept on this phone for a plan; nothing else is ever written under their name. */
-export async function keptDifferences(planId: string): Promise<readonly Difference[]> {
+async function keptDifferences(planId: string): Promise<readonly Difference[]> {
   const { shelf } = await keeper()
   const note = await shelf.note(noteOf(planId))
   return Array.isArray(note) ? (note as readonly Difference[]) : []

@@ -1,7 +1,7 @@
 import { deleteDB, openDB, type DBSchema, type IDBPDatabase } from 'idb'
 
 export const DATABASE_NAME = 'kilnwright'
-export const DATABASE_VERSION = 1
+const DATABASE_VERSION = 1
 
 /** What the front page needs of a plan without opening its document. `plan` is as it was written: whoever reads it checks it. */
 export interface StoredRow {

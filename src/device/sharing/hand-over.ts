@@ -15,7 +15,7 @@ const VERSION = 1
 const HEADER_BYTES = 6
 const MOST_BYTES = 5 * 1024 * 1024
 /** Longest link that messengers and browsers carry without cutting it. */
-export const MOST_LINK_CHARS = 16_000
+const MOST_LINK_CHARS = 16_000
 
 export interface HandOver {
   readonly planId: string
