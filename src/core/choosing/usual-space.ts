@@ -1,4 +1,4 @@
-import { toStep } from '../basics/count.ts'
+import { wholeNear } from '../basics/count.ts'
 import { CATALOGUE_UNITS, type CatalogueUnit } from '../plan/catalogue.ts'
 import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
@@ -32,7 +32,7 @@ export function usualSpace(plan: Plan): DesignSpace {
 
 const steps = (from: number, to: number, step: number): number[] => {
   const list: number[] = []
-  for (let at = 0; from + at * step <= to + step / 1000; at++) list.push(toStep(from + at * step, step / 10))
+  for (let at = 0; from + at * step <= to + step / 1000; at++) list.push(wholeNear((from + at * step) * 1000) / 1000)
   return list
 }
 
