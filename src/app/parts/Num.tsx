@@ -19,13 +19,13 @@ export function Num({
 }) {
   return (
     <button type="button" className={isUnitFirst ? `num ${size} unit-first` : `num ${size}`} onClick={onOpen}>
-      <span className="hide">{label}: </span>
-      {isUnitFirst && unit !== '' && <span className="of">{unit} </span>}
-      <span>{figure}</span>
-      {!isUnitFirst && unit !== '' && <span className="of"> {unit}</span>}
+      <span className="hide">{label}:</span> {isUnitFirst && <Unit of={unit} />} <span>{figure}</span>{' '}
+      {!isUnitFirst && <Unit of={unit} />}
     </button>
   )
 }
+
+const Unit = ({ of: unit }: { readonly of: string }) => (unit === '' ? null : <span className="of">{unit}</span>)
 
 /** A key figure under its name. */
 export function KeyNum(props: Parameters<typeof Num>[0]) {

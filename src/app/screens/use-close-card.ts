@@ -1,10 +1,10 @@
 import { useCallback, useRef } from 'react'
-import { replaceWith } from './use-route.ts'
+import { returnTo } from './use-route.ts'
 
-/** Closes what was opened over a place, and leaves the place in the address: the back button then leads to where one came from. */
+/** Closes what was opened over a place: the place is in the address again. */
 export function useCloseCard(place: string): () => void {
   const to = useRef(place)
   return useCallback(() => {
-    replaceWith(to.current)
+    returnTo(to.current)
   }, [])
 }

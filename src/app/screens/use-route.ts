@@ -18,6 +18,17 @@ export function useRoute(): Route {
   return useMemo(() => readRoute(hash), [hash])
 }
 
+let cameFrom: string | null = null
+window.addEventListener('hashchange', ({ oldURL }) => {
+  cameFrom = new URL(oldURL).hash
+})
+
+/** Goes back to a place where one just came from it, so that the back button does not lead there twice; else puts it in place of where one is. */
+export function returnTo(href: string): void {
+  if (cameFrom === href) window.history.back()
+  else replaceWith(href)
+}
+
 /** Goes somewhere by the address, so that the back button leads here again. */
 export function goTo(href: string): void {
   window.location.hash = href

@@ -17,10 +17,22 @@ export function showWhen(atMs: number, nowMs: number): string {
 
 /** A day kept as 2026-05-12, without a clock: it is the same day in every time zone. */
 export function showIsoDay(isoDay: string): string {
+  const date = dateOf(isoDay)
+  return date === null ? isoDay : showDay(date.getTime())
+}
+
+function dateOf(isoDay: string): Date | null {
   const [year, month, day] = isoDay.split('-').map(Number)
-  return year === undefined || month === undefined || day === undefined
-    ? isoDay
-    : showDay(new Date(year, month - 1, day).getTime())
+  return year === undefined || month === undefined || day === undefined ? null : new Date(year, month - 1, day)
+}
+
+/** From one day to another, with what they share said once: 16 – 23 March 2026. */
+export function showIsoDays(fromIso: string, toIso: string): string {
+  const [from, to] = [dateOf(fromIso), dateOf(toIso)]
+  if (from === null || to === null) return `${fromIso} – ${toIso}`
+  return tidy(
+    new Intl.DateTimeFormat(numberLocale(), { day: 'numeric', month: 'long', year: 'numeric' }).formatRange(from, to),
+  )
 }
 
 /** Today by this phone's clock, as 2026-05-12. */

@@ -8,7 +8,7 @@ import { Toast } from '../../../src/app/parts/Toast.tsx'
 
 describe('choice cards and segments', () => {
   it('are one group of radios with a name, chosen by mouse or arrow keys', async () => {
-    const onChoose = vi.fn()
+    const onChoose = vi.fn<(key: 'block' | 'brick') => void>()
     render(
       <Picks
         name="Wall unit"
@@ -47,7 +47,7 @@ describe('choice cards and segments', () => {
 
 describe('a worked-out figure', () => {
   it('is a button that says what it is, how much and in which unit', async () => {
-    const onOpen = vi.fn()
+    const onOpen = vi.fn<() => void>()
     render(<Num label="Fish a day" figure="92" unit="kg" onOpen={onOpen} />)
     await userEvent.click(screen.getByRole('button', { name: 'Fish a day: 92 kg' }))
     expect(onOpen).toHaveBeenCalledOnce()
@@ -69,8 +69,8 @@ describe('a finding', () => {
 
 describe('a notice', () => {
   it('offers the way back and can be put away', async () => {
-    const onUndo = vi.fn()
-    const onClose = vi.fn()
+    const onUndo = vi.fn<() => void>()
+    const onClose = vi.fn<() => void>()
     render(<Toast text="Deleted" undo={{ label: 'Undo', onUndo }} close={{ label: 'Close', onClose }} />)
     expect(screen.getByRole('status')).toHaveTextContent('Deleted')
     await userEvent.click(screen.getByRole('button', { name: 'Undo' }))

@@ -47,7 +47,7 @@ const box = () => screen.getByRole('textbox', { name: /Clear side/ })
 
 describe('a stepper', () => {
   it('takes what is typed when it is left, in metres', async () => {
-    const onChange = vi.fn()
+    const onChange = vi.fn<(value: number) => void>()
     render(<Kept first={0.68} onChange={onChange} />)
     await userEvent.clear(box())
     await userEvent.type(box(), '700')
@@ -57,7 +57,7 @@ describe('a stepper', () => {
   })
 
   it('refuses beside the field with the limits, keeps what was typed and leaves the plan alone', async () => {
-    const onChange = vi.fn()
+    const onChange = vi.fn<(value: number) => void>()
     render(<Kept first={0.68} onChange={onChange} />)
     await userEvent.clear(box())
     await userEvent.type(box(), '3200{Enter}')
@@ -80,7 +80,7 @@ describe('a stepper', () => {
   })
 
   it('steps by its buttons and by the arrow keys, to whole steps', async () => {
-    const onChange = vi.fn()
+    const onChange = vi.fn<(value: number) => void>()
     render(<Kept first={0.683} onChange={onChange} />)
     await userEvent.click(screen.getByRole('button', { name: 'more' }))
     expect(onChange).toHaveBeenLastCalledWith(0.69)
@@ -91,7 +91,7 @@ describe('a stepper', () => {
   })
 
   it('says that it stands at its limit and stays there', async () => {
-    const onChange = vi.fn()
+    const onChange = vi.fn<(value: number) => void>()
     render(<Kept first={2} onChange={onChange} />)
     expect(screen.getByText('2000 mm is the most')).toBeVisible()
     await userEvent.click(screen.getByRole('button', { name: 'more' }))
@@ -100,7 +100,7 @@ describe('a stepper', () => {
   })
 
   it('takes a refusal of the whole plan as its own', async () => {
-    const onChange = vi.fn()
+    const onChange = vi.fn<(value: number) => void>()
     render(
       <Kept first={0.68} onChange={onChange} refuse={(value) => (value > 1 ? 'does not go with the rest' : null)} />,
     )
@@ -112,7 +112,7 @@ describe('a stepper', () => {
 
   it('runs while held and stops when let go', () => {
     vi.useFakeTimers()
-    const onChange = vi.fn()
+    const onChange = vi.fn<(value: number) => void>()
     render(<Kept first={0.68} onChange={onChange} />)
     const more = screen.getByRole('button', { name: 'more' })
     more.dispatchEvent(new MouseEvent('pointerdown', { bubbles: true, button: 0 }))

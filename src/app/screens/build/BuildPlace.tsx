@@ -2,7 +2,7 @@ import type { Step } from '../../../core/schedule/schedule.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
-import { showIsoDay } from '../../words/dates.ts'
+import { showIsoDay, showIsoDays } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import type { Words } from '../../words/words.ts'
 import { Findings } from '../plan/Findings.tsx'
@@ -116,11 +116,7 @@ function titleOf(step: Step, { say, named, length }: Words): string {
 
 /** Days by the calendar where there is one, else counted from the first. */
 function daysOf({ start, end, startDay, endDay }: Step, { say, number }: Words): string {
-  if (startDay !== null && endDay !== null) {
-    return startDay === endDay
-      ? showIsoDay(startDay)
-      : say('build.from-to', { from: showIsoDay(startDay), to: showIsoDay(endDay) })
-  }
+  if (startDay !== null && endDay !== null) return showIsoDays(startDay, endDay)
   const first = Math.floor(start + 1e-6) + 1
   const last = Math.max(first, Math.ceil(end - 1e-6))
   return first === last
