@@ -5,7 +5,7 @@ import path from 'node:path'
 import { isDeepStrictEqual, promisify } from 'node:util'
 import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
-import { complaints, launch, phone } from './browser.ts'
+import { complaints, launch, phone, waitForOffline } from './browser.ts'
 import { AppServer } from './server.ts'
 import type {} from './keeping-page/main.ts'
 
@@ -54,8 +54,8 @@ async function leave(): Promise<void> {
 }
 
 /** A tab of the app, when the database has answered. */
-async function tabOf(): Promise<Page> {
-  const page = await context.newPage()
+async function tabOf(on = context): Promise<Page> {
+  const page = await on.newPage()
   await page.goto(url)
   await page.waitForFunction(() => window.keeping.store.getState().phase === 'ready')
   return page
@@ -241,6 +241,43 @@ describe('two tabs', () => {
       .poll(() => b.evaluate(() => window.keeping.store.getState().notice?.key))
       .toBe('keeping.deleted-elsewhere')
     expect(await rowsIn(b)).toEqual([])
+  })
+})
+
+describe('two phones in flight mode', () => {
+  it('hand a plan over by codes and by link, and both end with both one’s work', async () => {
+    const other = await phone(browser)
+    const [a, b] = [await tabOf(), await tabOf(other)]
+    for (const page of [a, b]) {
+      await waitForOffline(page)
+      await page.context().setOffline(true)
+    }
+    await server.close()
+    const id = await planIn(a)
+    const codes = await a.evaluate(async (planId) => {
+      const offered = await window.keeping.offerHandOver(planId, { names: false, receipts: false }, false)
+      const frames = offered.ok ? offered.value.frames : null
+      return Array.from({ length: 4 }, (_, frame) => frames?.text(frame) ?? '')
+    }, id)
+    const taken = await b.evaluate(async (texts) => {
+      const collector = (await window.keeping.codeTools()).collectFrames()
+      const bytes = texts.map((text) => collector.take(text)?.bytes).find((whole) => whole)
+      return bytes ? window.keeping.takeHandOver(bytes) : null
+    }, codes)
+    expect(taken).toEqual({ ok: true, value: id })
+    await b.evaluate(() => window.keeping.setField('ground.soil', 'laterite'))
+    await rename(a, 'Renamed on the first phone')
+    const link = await b.evaluate(async (planId) => {
+      const offered = await window.keeping.offerHandOver(planId, { names: false, receipts: false }, false)
+      return offered.ok ? offered.value.fragment : null
+    }, id)
+    await a.evaluate((fragment) => window.keeping.takeLink(fragment ?? ''), link)
+    expect(await a.evaluate(() => window.keeping.store.getState().open?.plan)).toMatchObject({
+      name: 'Renamed on the first phone',
+      ground: { soil: 'laterite' },
+    })
+    expect(complaints(other)).toEqual([])
+    await other.close()
   })
 })
 

@@ -27,12 +27,16 @@ export type { FileProblem, PlanFile, Private }
 export async function exportPlan(planId: string, chosen: Private = EVERYTHING): Promise<PlanFile> {
   const made = await keeper()
   const session = await sessionOf(made, planId)
-  const doc = session.ok
-    ? forOthers(session.value.document(), chosen)
-    : documentFrom(await made.shelf.updates(planId)).doc
-  const plan = readPlan(doc)
+  if (session.ok) {
+    const doc = forOthers(session.value.document(), chosen)
+    const plan = readPlan(doc)
+    if (!plan.ok) throw new Error('a plan at work is no plan')
+    return writePlanFile(plan.value.name, plan.value, encodeDocument(doc))
+  }
+  const stored = await made.shelf.updates(planId)
+  const { doc } = documentFrom(stored)
   const name = store.getState().rows.find(({ id }) => id === planId)?.name ?? planId
-  return writePlanFile(name, plan.ok ? plan.value : readRaw(doc), encodeDocument(doc))
+  return writePlanFile(name, readRaw(doc), encodeDocument(doc), stored)
 }
 
 /** Keeps a plan as a file among the phone's downloads. */

@@ -33,15 +33,21 @@ export interface PlanFile {
 
 /**
  * A file to hand on: the plan for whoever wants to read it, and the document for the next phone.
- * `plan` is given as it is kept, so that a plan that this version cannot read can be handed on untouched.
+ * `plan` is given as it is kept, so that a plan that this version cannot read can be handed on untouched; `stored` then holds what the phone has, byte for byte.
  */
-export function writePlanFile(name: string, plan: unknown, document: Uint8Array): PlanFile {
+export function writePlanFile(
+  name: string,
+  plan: unknown,
+  document: Uint8Array,
+  stored?: readonly Uint8Array[],
+): PlanFile {
   const file = {
     format: FILE_FORMAT,
     version: FILE_VERSION,
     plan,
     document: toBase64(document),
     check: crc32(document),
+    ...(stored && { stored: stored.map(toBase64) }),
   }
   return { fileName: `${fileNameFrom(name)}.kilnwright.json`, text: `${JSON.stringify(file, null, 1)}\n` }
 }

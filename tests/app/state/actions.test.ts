@@ -182,6 +182,7 @@ describe('the plans on this phone', () => {
     })
     expect((await openPlan('bad')).ok).toBe(false)
     expect(JSON.parse((await exportPlan('newer')).text)).toMatchObject({ plan: { version: 7, roof: { pitchDeg: 20 } } })
+    expect(JSON.parse((await exportPlan('bad')).text)).toMatchObject({ stored: ['AQID'] })
     const kept = await connect().ask((database) => database.getAllFromIndex('updates', 'planId', 'newer'))
     expect(kept[0]?.bytes).toEqual(encodeDocument(newer))
   })

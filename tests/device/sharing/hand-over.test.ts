@@ -149,7 +149,7 @@ describe('a hand-over', () => {
       ),
       { numRuns: Number(process.env['MUTANTS'] ?? 1000) },
     )
-  }, 30_000)
+  }, 300_000)
 })
 
 describe('what stays private', () => {
