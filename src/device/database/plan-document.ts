@@ -186,22 +186,35 @@ export function documentOf(plan: Plan): Y.Doc {
 
 /** A document from its stored changes; what cannot be read is left out and counted, never a reason to lose the rest. */
 export function documentFrom(updates: readonly Uint8Array[]): { readonly doc: Y.Doc; readonly unreadable: number } {
-  const doc = new Y.Doc()
   const readable = updates.filter(isUpdate)
-  doc.transact(() => {
-    for (const update of readable) applyUpdate(doc, update, 'stored')
-  }, 'stored')
-  return { doc, unreadable: updates.length - readable.length }
+  const whole = documentOfAll(readable)
+  if (whole !== null) return { doc: whole, unreadable: updates.length - readable.length }
+  let doc = new Y.Doc()
+  const kept: Uint8Array[] = []
+  for (const update of readable) {
+    const next = documentOfAll([...kept, update])
+    if (next === null) continue
+    kept.push(update)
+    doc = next
+  }
+  return { doc, unreadable: updates.length - kept.length }
+}
+
+/** Null where one of them cannot be applied: bytes can read well and still make no sense. */
+function documentOfAll(updates: readonly Uint8Array[]): Y.Doc | null {
+  const doc = new Y.Doc()
+  try {
+    doc.transact(() => {
+      for (const update of updates) applyUpdate(doc, update, 'stored')
+    }, 'stored')
+    return doc
+  } catch {
+    return null
+  }
 }
 
 /** A document from a file, a code or another phone: all of it or nothing. */
 export function documentFromOutside(bytes: Uint8Array): Result<Y.Doc, { readonly kind: 'damaged' }> {
-  if (!isUpdate(bytes)) return bad({ kind: 'damaged' })
-  const doc = new Y.Doc()
-  try {
-    applyUpdate(doc, bytes, 'outside')
-  } catch {
-    return bad({ kind: 'damaged' })
-  }
-  return good(doc)
+  const doc = isUpdate(bytes) ? documentOfAll([bytes]) : null
+  return doc === null ? bad({ kind: 'damaged' }) : good(doc)
 }

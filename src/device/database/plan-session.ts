@@ -212,15 +212,14 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
 
 /** Merges copies first: a document that would leave no sound plan changes nothing. Gives back the decisions that both sides answered. */
 function tryMerge(planId: string, ours: Uint8Array, theirs: Uint8Array): Result<readonly Difference[], MergeProblem> {
-  const outside = documentFromOutside(theirs)
-  if (!outside.ok) return bad({ kind: 'damaged', field: 'document', reason: 'unreadable' })
-  const doc = outside.value
-  const theirId = readRaw(doc)['id']
+  const damaged = bad({ kind: 'damaged', field: 'document', reason: 'unreadable' } as const)
+  const alone = documentFromOutside(theirs)
+  if (!alone.ok) return damaged
+  const theirId = readRaw(alone.value)['id']
   if (theirId !== undefined && theirId !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
-  applyUpdate(doc, ours, 'trial')
-  const hasGap = isWaiting(doc)
+  const { doc, unreadable } = documentFrom([ours, theirs])
+  if (unreadable > 0) return damaged
+  if (isWaiting(doc)) return bad({ kind: 'gap' })
   const merged = readPlan(doc)
-  doc.destroy()
-  if (hasGap) return bad({ kind: 'gap' })
   return merged.ok ? good(differencesBetween(ours, theirs)) : merged
 }

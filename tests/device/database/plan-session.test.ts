@@ -1,4 +1,5 @@
 import 'fake-indexeddb/auto'
+import { isDeepStrictEqual } from 'node:util'
 import { IDBFactory } from 'fake-indexeddb'
 import * as fc from 'fast-check'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
@@ -234,6 +235,34 @@ describe('a document from outside', () => {
     }
     expect(problems).toEqual(['damaged', 'newer', 'damaged', 'damaged'])
     expect(session.document()).toEqual(before)
+  })
+})
+
+describe('a mutated document of the same plan', () => {
+  it('is refused whole, or merged into a plan that passes every check', { timeout: 300_000 }, async () => {
+    const session = begin(memoryShelf())
+    const away = documentFrom([session.document()]).doc
+    for (let count = 1; count <= 8; count++) away.getMap('plan').set('chambers.count', count)
+    const good = encodeDocument(away)
+    let merged = 0
+    await fc.assert(
+      fc.asyncProperty(
+        fc.array(fc.tuple(fc.nat(good.length - 1), fc.integer({ min: 0, max: 255 })), { minLength: 1, maxLength: 6 }),
+        async (flips) => {
+          const bytes = Uint8Array.from(good)
+          for (const [index, value] of flips) bytes[index] = value
+          const target = begin(memoryShelf())
+          const before = target.document()
+          const outcome = await target.merge(bytes)
+          expect(parsePlan(target.plan()).ok && target.trouble() === null).toBe(true)
+          if (outcome.ok) merged++
+          else if (!isDeepStrictEqual(target.document(), before)) throw new Error('refused, and yet changed')
+          target.end()
+        },
+      ),
+      { numRuns: Number(process.env['MUTANTS'] ?? 500) },
+    )
+    expect(merged).toBeGreaterThan(0)
   })
 })
 
