@@ -48,6 +48,31 @@ describe('money of any plan', () => {
     )
   }, 120_000)
 
+  it('is told apart from a slip when it passes what can be counted exactly', () => {
+    const [plan] = fc.sample(anyPlan, { numRuns: 1, seed: 3 })
+    const usual = {
+      seller: 'hardware',
+      sellerName: '',
+      place: '',
+      seen: null,
+      leastLots: 1,
+      transportMinor: 0,
+    } as const
+    const offer = {
+      ...usual,
+      item: 'cement',
+      lotSize: 1e-4,
+      lotName: 'bag',
+      priceMinor: 1e12,
+      tripLots: 0,
+      widthM: 0,
+      chosen: true,
+    } as const
+    if (plan === undefined) throw new Error('no plan')
+    const { costs: money } = workOut({ ...plan, offers: { offer } })
+    expect(money.findings.map(({ kind }) => kind)).toContain('money.too-large')
+  })
+
   it('costs nothing where nothing is bought', () => {
     const { purchase } = workOut(fc.sample(anyPlan, { numRuns: 1, seed: 3 })[0] as Parameters<typeof workOut>[0])
     expect(purchase.lines.length).toBeGreaterThan(0)

@@ -36,6 +36,44 @@ const offers: fc.Arbitrary<Plan['offers']> = fc
   .array(fc.constantFrom(...ITEM_KEYS).chain(offerOf), { maxLength: 30 })
   .map((list) => Object.fromEntries(list.map((offer, at) => [`offer-${String(at)}`, offer])))
 
+const byNumber = <T>(name: string, list: readonly T[]): Record<string, T> =>
+  Object.fromEntries(list.map((one, at) => [`${name}-${String(at)}`, one]))
+
+const anyMember = fc.constantFrom('ana', 'ben', 'gone')
+
+const anySpending: fc.Arbitrary<Plan['spending'][string]> = fc.record({
+  kind: fc.constantFrom<'purchase' | 'return'>('purchase', 'purchase', 'return'),
+  item: fc.constantFrom<string>(...ITEM_KEYS, 'something-else'),
+  quantity: fc.integer({ min: 0, max: 400 }).map((quarters) => quarters / 4),
+  paidMinor: fc.integer({ min: 0, max: 500_000 }),
+  seller: fc.constant<Offer['seller']>('hardware'),
+  sellerName: fc.constant(''),
+  instead: fc.constant(''),
+  day: fc.constant(null),
+  paidBy: fc.option(anyMember, { nil: null }),
+  receipt: fc.constant(null),
+})
+
+const anyContribution: fc.Arbitrary<Plan['contributions'][string]> = fc.oneof(
+  fc.record({
+    kind: fc.constantFrom<'cash' | 'material'>('cash', 'material'),
+    member: anyMember,
+    promisedMinor: fc.integer({ min: 0, max: 100_000 }),
+    givenMinor: fc.integer({ min: 0, max: 100_000 }),
+    note: fc.constant(''),
+    day: fc.constant(null),
+  }),
+  fc.record({
+    kind: fc.constant('labour' as const),
+    member: anyMember,
+    promisedDays: fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2),
+    givenDays: fc.integer({ min: 0, max: 20 }).map((halves) => halves / 2),
+    rateMinor: fc.integer({ min: 0, max: 9999 }),
+    note: fc.constant(''),
+    day: fc.constant(null),
+  }),
+)
+
 /** Plans over the whole space of what a user may decide and the limits let through. */
 export const anyPlan: fc.Arbitrary<Plan> = fc
   .record({
@@ -81,6 +119,8 @@ export const anyPlan: fc.Arbitrary<Plan> = fc
     shelter: fc.constantFrom<Plan['place']['shelter']>('none', 'none', 'open-roof'),
     slope: fc.constantFrom([0, 0], [0, 0], [0.05, -0.03]),
     offers,
+    spending: fc.array(anySpending, { maxLength: 6 }),
+    contributions: fc.array(anyContribution, { maxLength: 4 }),
   })
   .map((of) => {
     const plan = newPlan({
@@ -115,6 +155,10 @@ export const anyPlan: fc.Arbitrary<Plan> = fc
       mixes: { ...plan.mixes, mortar: of.mortar },
       waste: { ...plan.waste, units: of.waste, timber: of.waste, mesh: of.waste },
       offers: of.offers,
+      spending: byNumber('spent', of.spending),
+      members: { ana: { name: 'Net menders', weight: 2 }, ben: { name: 'Boat crew', weight: 1 } },
+      contributions: byNumber('gift', of.contributions),
+      payouts: { one: { member: 'ana', amountMinor: 50, day: null } },
       money: { budgetMinor: of.budgetMinor, contingency: of.contingency },
     }
   })

@@ -39,7 +39,7 @@ export function totals(plan: Plan, lines: readonly PurchaseLine[]): Totals {
     total,
     unpriced,
     left,
-    findings: findingsOf(unpriced.length, left),
+    findings: findingsOf(unpriced.length, left, total),
   }
 }
 
@@ -49,10 +49,11 @@ function budgetLeft(plan: Plan, total: Derived<'money'>): Derived<'money'> | nul
   return derive('cost.left', 'money', 'b − t', { b: budget, t: total }, (of) => of.b - of.t)
 }
 
-function findingsOf(unpriced: number, left: Derived<'money'> | null): Finding[] {
+function findingsOf(unpriced: number, left: Derived<'money'> | null, total: Derived<'money'>): Finding[] {
   const findings: Finding[] = []
   const add = (level: Finding['level'], kind: string, args: Finding['args']) =>
     findings.push({ level, kind, args, card: 'money', remedies: [] })
+  if (!Number.isSafeInteger(total.value)) add('problem', 'money.too-large', {})
   if (unpriced > 0) add('caution', 'money.unpriced', { count: unpriced })
   if (left !== null && left.value < 0)
     add('problem', 'money.over-budget', { short: { value: -left.value, unit: 'money' } })
