@@ -7,3 +7,6 @@ afterEach(() => {
   cleanup()
   document.body.replaceChildren()
 })
+
+// jsdom lays nothing out, so that nothing can scroll.
+Object.assign(Element.prototype, { scrollIntoView: () => {} })

@@ -65,6 +65,10 @@ export function Stepper({
     if (!isIn) setTyped(null)
   }
   useEffect(() => () => clearTimeout(pause.current), [])
+  const whole = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    if (refusal !== null) whole.current?.scrollIntoView({ block: 'nearest' })
+  }, [refusal])
 
   const judge = (read: number | null): string | null => {
     if (read === null) return text.notANumber
@@ -116,7 +120,7 @@ export function Stepper({
   const edge = atMin ? text.atLeast : atMax ? text.atMost : null
   const note = refusal ?? edge ?? help ?? null
   return (
-    <div className={refusal === null ? 'field' : 'field bad'}>
+    <div ref={whole} className={refusal === null ? 'field' : 'field bad'}>
       <label className="field-name" htmlFor={field}>
         {name}
       </label>

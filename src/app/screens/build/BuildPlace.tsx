@@ -1,3 +1,4 @@
+import { useState } from 'react'
 import type { Step } from '../../../core/schedule/schedule.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { LinkButton } from '../../parts/Button.tsx'
@@ -11,9 +12,10 @@ import type { PlanRoute } from '../PlanHere.tsx'
 import { cardHref } from '../route.ts'
 import { KeyFigure } from '../working/Worked.tsx'
 import './build.css'
+import { CourseViewer } from './CourseViewer.tsx'
 import { CrewSheet } from './CrewSheet.tsx'
 import { DayBar } from './DayBar.tsx'
-import { figuresOf, lineOf } from './figures.ts'
+import { coursesOf, figuresOf, lineOf } from './figures.ts'
 
 /** Build: the steps in order on their days, each with its numbers and its caution. */
 export function BuildPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
@@ -67,9 +69,16 @@ function StepLine({
   const { named } = words
   const figures = figuresOf(step.kind, worked)
   const line = lineOf(step.kind, worked, words)
+  const courses = coursesOf(step, worked)
+  const [isOpen, setIsOpen] = useState(false)
   return (
     <li>
-      <details className="work-step">
+      <details
+        className="work-step"
+        onToggle={(event) => {
+          setIsOpen(event.currentTarget.open)
+        }}
+      >
         <summary>
           <span className="question-number">{number}</span>
           <span className="step-name">
@@ -87,6 +96,7 @@ function StepLine({
             </div>
           )}
           {line !== null && <p>{line}</p>}
+          {isOpen && courses.length > 0 && <CourseViewer courses={courses} worked={worked} />}
           {Object.entries(step.hours).length > 0 && (
             <div className="figs step-figs">
               {Object.entries(step.hours).map(([trade, hours]) => (
