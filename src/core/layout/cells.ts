@@ -33,7 +33,7 @@ function cellIn(piece: PlanPiece, cell: Cell): Rectangle | null {
     : { x: piece.x + (piece.dx - cell.width) / 2, y: piece.y + cell.from, dx: cell.width, dy: cell.length }
 }
 
-/** A cell lets fill through where half of it or more stands on cells of the course below; on the footing, always. */
+/** A cell lets fill through where half of it or more stands on cells of the course below; on the footing, always. Where the footing is stepped, a course stands on both. */
 const THROUGH = 0.5
 
 /** Works out, once per pair of patterns, which cells stand on cells. */
@@ -44,7 +44,7 @@ export function cellsThroughOf(unit: WallUnit): CellsThrough {
     width: toMicro(cell.widthM),
   }))
   const none: readonly boolean[] = []
-  return (pattern, below) => {
+  return (pattern, below, stepped) => {
     if (cells.length === 0) return pattern.map(() => none)
     if (below === null) return pattern.map((piece) => cells.map((cell) => cellIn(piece, cell) !== null))
     const squares = new Map<number, Rectangle[]>()
@@ -66,7 +66,8 @@ export function cellsThroughOf(unit: WallUnit): CellsThrough {
         const home = squareOf(place.x, place.y)
         for (const step of [-1001, -1000, -999, -1, 0, 1, 999, 1000, 1001])
           for (const other of squares.get(home + step) ?? []) covered += overlap(place, other)
-        return covered >= THROUGH * place.dx * place.dy
+        if (covered >= THROUGH * place.dx * place.dy) return true
+        return stepped && !below.some((under) => overlap(place, under) > 0)
       }),
     )
   }

@@ -158,6 +158,8 @@ export interface ArchHead {
   readonly ringDepthM: number
   readonly jointAtSoffitM: number
   readonly jointAtBackM: number
+  /** Mortar of the ring and of the bricks cut to fit round it; not part of the layout's mortar. */
+  readonly mortarM3: number
 }
 
 export interface CorbelHead {
@@ -193,11 +195,15 @@ export interface CutPattern {
 }
 
 export interface LayoutCounts {
+  /** Pieces that lie in courses: as many as there are placed units. */
   readonly laid: number
   readonly whole: number
   readonly cuts: readonly CutCount[]
   readonly cutPieces: number
   readonly cutPatterns: readonly CutPattern[]
+  /** Bricks of the arches, which lie in no course: ring and cut to fit round it. */
+  readonly archUnits: number
+  readonly fittedUnits: number
   /** Whole units plus units bought to be cut; before breakage. */
   readonly bought: number
   /** Units saved because offcuts are used: cut pieces less units bought to be cut. */

@@ -107,38 +107,49 @@ function bayPerpends(frame: Frame, bays: CutPlace, through: (k: number) => boole
   return perpends
 }
 
+/** Who runs through the junctions at the ends of a cross wall, where that is not left to the scheme. */
+export interface EndOwners {
+  readonly front?: 'long' | 'cross' | undefined
+  readonly back?: 'long' | 'cross' | undefined
+}
+
 /** One course of cross wall k, from front to back. */
-export function crossShape(frame: Frame, k: number, parity: 0 | 1, owns: Owns, frontForced: boolean): CourseShape {
+export function crossShape(
+  frame: Frame,
+  k: number,
+  parity: 0 | 1,
+  owns: Owns,
+  owners: EndOwners,
+  inWay: readonly Obstacle[] = [],
+): CourseShape {
   const { chambers, thickness, unitWidth, depth } = frame
-  const frontThrough = frontForced || owns[junctionKind('front', k, chambers)] === parity
-  const backThrough = owns[junctionKind('back', k, chambers)] === parity
+  const isLong = (end: 'front' | 'back'): boolean =>
+    (owners[end] ?? (owns[junctionKind(end, k, chambers)] === parity ? 'long' : 'cross')) === 'long'
+  const frontThrough = isLong('front')
+  const backThrough = isLong('back')
   const front: Obstacle = { from: 0, to: thickness, edge: 'joint' }
   const back: Obstacle = { from: depth - thickness, to: depth, edge: 'joint' }
+  const runsOf = (...obstacles: readonly Obstacle[]) => runsBetween(0, depth, [...obstacles, ...inWay])
   if (frame.bond !== 'english') {
     const obstacles = [...(frontThrough ? [front] : []), ...(backThrough ? [back] : [])]
     const lie = frame.bond === 'stretcher' ? 'along' : 'across'
-    return courseShape([{ lane: 'full', lie, runs: runsBetween(0, depth, obstacles) }], [], [], frame.jointUsual)
+    return courseShape([{ lane: 'full', lie, runs: runsOf(...obstacles) }], [], [], frame.jointUsual)
   }
   const corner = k === 0 || k === chambers
   if (owns[junctionKind('back', k, chambers)] === parity) {
     // The long walls lie in stretchers: this wall lies in headers, inside their outer row at corners, behind them at a T.
     const reach = corner ? unitWidth : thickness
-    const obstacles: Obstacle[] = [
-      { from: 0, to: frontForced ? thickness : reach, edge: 'joint' },
-      { from: depth - reach, to: depth, edge: 'joint' },
-    ]
-    return courseShape(
-      [{ lane: 'full', lie: 'across', runs: runsBetween(0, depth, obstacles) }],
-      [],
-      [],
-      frame.jointUsual,
+    const runs = runsOf(
+      { ...front, to: owners.front === 'long' ? thickness : reach },
+      { ...back, from: depth - (owners.back === 'long' ? thickness : reach) },
     )
+    return courseShape([{ lane: 'full', lie: 'across', runs }], [], [], frame.jointUsual)
   }
-  const atFront = frontThrough ? [front] : []
-  const inner = corner ? [...(frontThrough ? [] : [front]), back] : []
+  const both = [...(frontThrough ? [front] : []), ...(backThrough ? [back] : [])]
+  const inner = corner ? [...(frontThrough ? [] : [front]), ...(backThrough ? [] : [back])] : []
   const tracks: Track[] = [
-    { lane: 'outer', lie: 'along', runs: runsBetween(0, depth, atFront) },
-    { lane: 'inner', lie: 'along', runs: runsBetween(0, depth, [...atFront, ...inner]) },
+    { lane: 'outer', lie: 'along', runs: runsOf(...both) },
+    { lane: 'inner', lie: 'along', runs: runsOf(...both, ...inner) },
   ]
   return courseShape(tracks, [], [], frame.jointUsual)
 }

@@ -22,19 +22,20 @@ const bearingsOf = (frame: Frame, span: LintelSpan): { readonly left: number; re
 })
 
 export function placedLintels(frame: Frame, levels: Levels, plan: HeadPlan, head: Head): PlacedLintel[] {
-  if (head.kind !== 'lintel' && head.kind !== 'steel') return []
-  const zLow = levels.top(levels.head) + (head.kind === 'lintel' ? levels.bed : 0)
-  const zHigh = head.kind === 'lintel' ? levels.top(plan.lastCourse) : zLow
+  const { kind } = head
+  if (kind === 'corbel') return []
+  const zLow = levels.top(levels.head) + (kind === 'steel' ? 0 : levels.bed)
+  const zHigh = kind === 'steel' ? zLow : levels.top(plan.lastCourse)
   return plan.lintels.map((span) => {
     const { left, right } = bearingsOf(frame, span)
     const box = boxOf(span.from, zLow, span.to - span.from, frame.thickness, zHigh - zLow)
     return {
-      kind: head.kind,
+      kind,
       ...box,
       chambers: span.chambers.map((k) => k + 1),
       bearingLeftM: toMetres(left),
       bearingRightM: toMetres(right),
-      volumeM3: volume(box),
+      volumeM3: volume(box) - (plan.arch?.voidM2 ?? 0) * box.dyM * span.chambers.length,
     }
   })
 }
@@ -58,10 +59,10 @@ export function placedOpenings(frame: Frame, levels: Levels, plan: HeadPlan, hea
       sillM: toMetres(sill),
       headM: toMetres(headLevel),
       undersideM: toMetres(underside),
-      clearHeightM: toMetres(underside),
+      clearHeightM: toMetres(underside) + (plan.arch?.head.riseM ?? 0),
       boxes,
-      volumeM3: boxes.reduce((sum, box) => sum + volume(box), 0),
-      arch: null,
+      volumeM3: boxes.reduce((sum, box) => sum + volume(box), 0) + (plan.arch?.voidM2 ?? 0) * toMetres(frame.thickness),
+      arch: plan.arch?.head ?? null,
       corbel:
         head.kind === 'corbel' && !plan.openTop
           ? {

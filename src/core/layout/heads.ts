@@ -1,4 +1,5 @@
 import { modulesToCover } from '../basics/count.ts'
+import { archPlan, type ArchPlan } from './arch.ts'
 import type { Head, LayoutFinding } from './contract.ts'
 import type { Obstacle } from './course-shape.ts'
 import { jambAt, junctionAt, type Frame } from './frame.ts'
@@ -29,6 +30,7 @@ export interface HeadPlan {
   /** Nothing can carry wall over the openings: they stay open to the top. */
   readonly openTop: boolean
   readonly stepLimit: number
+  readonly arch: ArchPlan | null
   readonly findings: readonly LayoutFinding[]
 }
 
@@ -59,6 +61,7 @@ export function headPlan(frame: Frame, levels: Levels, head: Head, bearing: Bear
     bridged: 0,
     openTop: false,
     stepLimit: 0,
+    arch: null,
     findings: [],
   }
   const tooHigh = (neededCourses: number): HeadPlan => ({
@@ -91,8 +94,23 @@ export function headPlan(frame: Frame, levels: Levels, head: Head, bearing: Bear
           : []
       return { ...none, steps, bridged: frame.opening - 2 * (steps.at(-1) ?? 0), stepLimit, findings }
     }
-    case 'arch':
-      return { ...none }
+    case 'arch': {
+      const arch = archPlan(frame, levels, head.riseM, toMetres(jointMin))
+      if (over < arch.courses) {
+        const refused = tooHigh(arch.courses)
+        return { ...refused, findings: [...arch.findings, ...refused.findings] }
+      }
+      const reach = arch.reach - Math.trunc(frame.opening / 2)
+      const lintels = lintelSpans(frame, { outer: reach, inner: reach }, jointMin)
+      return {
+        ...none,
+        lintels,
+        arch,
+        firstCourse: levels.head + 1,
+        lastCourse: levels.head + arch.courses,
+        findings: arch.findings,
+      }
+    }
   }
 }
 

@@ -1,78 +1,20 @@
 import { cellsThroughOf } from './cells.ts'
-import { chooseWhole, chosenLooks, layWhole, wallsOf, wholeScore, type WholeLaid, type WholeScore } from './choosing.ts'
-import type { Layout, LayoutCounts, LayoutFinding, LayoutRequest } from './contract.ts'
-import { frameOf, type Frame } from './frame.ts'
+import { choicesOf } from './choices.ts'
+import { chooseWhole, chosenLooks, layWhole, wholeScore, type Chosen } from './choosing.ts'
+import type { Layout, LayoutFinding, LayoutRequest } from './contract.ts'
+import { countsOf, type ArchBricks } from './counting.ts'
+import { frameOf } from './frame.ts'
 import { headFindings, placedLintels, placedOpenings } from './head-placing.ts'
-import { headFor, workshop, type Workshop } from './schemes.ts'
+import type { HeadPlan } from './heads.ts'
+import { layShape, type LaidShape } from './laid-wall.ts'
 import { levelsOf } from './levels.ts'
-import { lowerBound } from './lower-bound.ts'
 import { jointsSeen, measuredFindings } from './measuring.ts'
-import { CUT_GRID_UM, toMetres, toMicro } from './micrometres.ts'
-import { pairCuts } from './pairing.ts'
-import type { WallRules } from './laid-wall.ts'
+import { toMetres, toMicro } from './micrometres.ts'
+import { bondLaid, rulesFor } from './rules.ts'
+import { headFor, workshop, type Workshop } from './schemes.ts'
 import { stampUnits, wallPlaces } from './stamping.ts'
+import { extraCourse, groundOf, type ExtraCourse } from './stepped-ground.ts'
 import { wallSolids } from './wall-solids.ts'
-
-/** The bond that can be laid: English bond needs a unit as long as two widths and a joint. */
-function bondLaid(request: LayoutRequest): {
-  readonly bond: LayoutRequest['bond']
-  readonly findings: LayoutFinding[]
-} {
-  const { bond, leaf, unit, perpend } = request
-  const wanted = leaf === 'single' ? 'stretcher' : bond === 'stretcher' ? 'english' : bond
-  const between = unit.lengthM - 2 * unit.widthM
-  const fits = between >= perpend.minM - 1e-6 && between <= perpend.maxM + 1e-6
-  const laidAs = wanted === 'english' && !fits ? 'header' : wanted
-  return { bond: laidAs, findings: laidAs === bond ? [] : [{ kind: 'bond-unsuitable', bond, laidAs }] }
-}
-
-/**
- * Laps and pieces of at least a quarter of the unit's length (New Mexico Administrative Code 14.7.4.11 asks a quarter lap of
- * adobe; general practice elsewhere), half aimed at. Across a one-brick wall the smallest piece is a queen closer.
- */
-function rulesFor(request: LayoutRequest, frame: Frame): WallRules {
-  const { unitLength, unitWidth, jointUsual } = frame
-  const loss = toMicro(request.cutLossM)
-  const trim = Math.max(loss, CUT_GRID_UM)
-  const joints = { jointMin: toMicro(request.perpend.minM), jointUsual, jointMax: toMicro(request.perpend.maxM) }
-  const lap = unitLength / 4
-  const halfModule = (unitWidth + jointUsual) / 2
-  return {
-    along: {
-      length: unitLength,
-      shortest: lap,
-      grid: CUT_GRID_UM,
-      fine: frame.bond === 'english' ? 1000 : CUT_GRID_UM,
-      coarse: 5 * CUT_GRID_UM,
-      goodCuts: goodCuts(unitLength, lap, loss),
-      trim,
-      loss,
-      lap,
-      aim: (unitLength + jointUsual) / 2,
-      ...joints,
-    },
-    across: {
-      length: unitWidth,
-      shortest: Math.trunc(unitWidth - halfModule),
-      grid: Math.trunc(halfModule / 2),
-      fine: 1000,
-      coarse: Math.trunc(halfModule / 2),
-      goodCuts: [],
-      trim,
-      loss,
-      lap,
-      aim: halfModule,
-      ...joints,
-    },
-  }
-}
-
-/** Cuts on the grid that leave the longest piece of which a unit gives two, or three. */
-const goodCuts = (length: number, shortest: number, loss: number): number[] =>
-  [2, 3]
-    .map((share) => (length + loss) / share - loss)
-    .filter((piece) => piece >= shortest)
-    .map((piece) => length - Math.trunc(piece / CUT_GRID_UM) * CUT_GRID_UM)
 
 /** The request as the search sees it; a request out of its limits is mended here and said so. */
 export function prepared(request: LayoutRequest): { readonly shop: Workshop; readonly findings: LayoutFinding[] } {
@@ -93,54 +35,40 @@ export function prepared(request: LayoutRequest): { readonly shop: Workshop; rea
   return { shop, findings }
 }
 
-function countsOf(shop: Workshop, whole: WholeLaid, arches: number): LayoutCounts {
-  const { frame, loss } = shop
-  const walls = wallsOf(whole, frame.chambers)
-  const across = new Map<number, number>()
-  const along = new Map<number, number>()
-  let full = 0
-  for (const [{ score }, times] of walls) {
-    full += score.whole * times
-    for (const [length, count] of score.across) across.set(length, (across.get(length) ?? 0) + count * times)
-    for (const [length, count] of score.along) along.set(length, (along.get(length) ?? 0) + count * times)
-  }
-  const ways = [
-    { way: 'across' as const, pieces: across, pairing: pairCuts(across, frame.unitLength, loss) },
-    { way: 'along' as const, pieces: along, pairing: pairCuts(along, frame.unitWidth, loss) },
-  ]
-  const cuts = ways.flatMap(({ way, pieces }) =>
-    [...pieces].sort(([a], [b]) => b - a).map(([length, count]) => ({ lengthM: toMetres(length), count, way })),
-  )
-  const cutPieces = cuts.reduce((sum, { count }) => sum + count, 0)
-  const cutStock = ways.reduce((sum, { pairing }) => sum + pairing.units, 0)
-  const bought = full + cutStock + arches
-  const bound = lowerBound(
-    walls.map(([{ laid }, times]) => [laid, times] as const),
-    shop.rules,
-    loss,
-  )
-  return {
-    laid: full + cutPieces + arches,
-    whole: full + arches,
-    cuts,
-    cutPieces,
-    cutPatterns: ways.flatMap(({ way, pairing }) =>
-      pairing.patterns.map(({ pieces, units }) => ({ way, piecesM: pieces.map(toMetres), units })),
-    ),
-    bought,
-    savedByPairing: cutPieces - cutStock,
-    lowerBound: bound + arches,
-    gap: bought === 0 ? 0 : (bought - bound - arches) / bought,
-  }
-}
-
 /** Lays the plan as a deep search chose, or else searches quickly. */
-function laidWalls(request: LayoutRequest, shop: Workshop): { readonly whole: WholeLaid; readonly score: WholeScore } {
+function laidWalls(request: LayoutRequest, shop: Workshop): Chosen {
   const { turned } = request
   if (turned === undefined) return chooseWhole(shop)
   const bearing = { outer: toMicro(turned.bearingM.outer), inner: toMicro(turned.bearingM.inner) }
   const whole = layWhole(shop, turned.owns, bearing, chosenLooks(turned))
   return { whole, score: wholeScore(shop, whole) }
+}
+
+/** Extra courses of a stepped footing, each laid under the one above it; for each wall from the lowest up. */
+function laidUnder(shop: Workshop, { whole }: Chosen, extras: readonly ExtraCourse[]): LaidShape[][] {
+  const { front, back, left, right, divider } = whole
+  const crosses = Array.from({ length: shop.frame.chambers + 1 }, (_, k) =>
+    k === 0 ? left : k === shop.frame.chambers ? right : (divider ?? left),
+  )
+  return [front, back, ...crosses].map(({ laid }, index) => {
+    const under: LaidShape[] = []
+    let above = laid[0]
+    for (const extra of extras) {
+      const shape = index === 0 ? extra.front : index === 1 ? extra.back : extra.cross[index - 2]
+      if (shape === undefined) continue
+      above = layShape(shape, [above?.perpends ?? []], shop.rules, shop.fill, 'any')
+      under.unshift(above)
+    }
+    return under
+  })
+}
+
+/** Bricks of the arches: whole across a one-brick wall, bats of a unit's width in a single leaf. */
+function archBricks({ frame }: Workshop, { arch }: HeadPlan): ArchBricks {
+  const ring = (arch?.head.voussoirs ?? 0) * frame.chambers
+  const single = frame.bond === 'stretcher'
+  const fitted = (arch?.fitted ?? 0) * frame.chambers
+  return { whole: single ? 0 : ring, bats: single ? ring : 0, batLength: frame.unitWidth, fitted }
 }
 
 /**
@@ -150,13 +78,19 @@ function laidWalls(request: LayoutRequest, shop: Workshop): { readonly whole: Wh
 export function layOut(request: LayoutRequest): Layout {
   const { shop, findings } = prepared(request)
   const { frame, levels, rules } = shop
-  const { whole, score } = laidWalls(request, shop)
+  const chosen = laidWalls(request, shop)
+  const { whole, score } = chosen
   const plan = headFor(shop, whole.bearing)
-  const places = wallPlaces(frame, whole)
+  const ground = groundOf(request, frame)
+  const extras = Array.from({ length: ground?.most ?? 0 }, (_, i) =>
+    ground === null ? [] : extraCourse(frame, ground, whole.owns, i + 1),
+  ).flat()
+  const flipped = ground?.flipped ?? false
+  const places = wallPlaces(frame, whole, laidUnder(shop, chosen, extras), flipped)
   const stamped = stampUnits(frame, levels, places, cellsThroughOf(request.unit))
   const openings = placedOpenings(frame, levels, plan, request.opening.head)
   const lintels = placedLintels(frame, levels, plan, request.opening.head)
-  const walls = wallSolids(frame, levels)
+  const walls = wallSolids(frame, levels, extras, flipped)
   const joints = jointsSeen(places)
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
   const wallVolumeM3 = sum(walls.map(({ dxM, dyM, dzM }) => dxM * dyM * dzM))
@@ -180,7 +114,7 @@ export function layOut(request: LayoutRequest): Layout {
     lintels,
     openings,
     walls,
-    counts: countsOf(shop, whole, 0),
+    counts: countsOf(shop, places, archBricks(shop, plan)),
     joints: {
       bedM: toMetres(levels.bed),
       perpendMinM: toMetres(joints.count === 0 ? 0 : joints.smallest),
@@ -208,23 +142,3 @@ export function layOut(request: LayoutRequest): Layout {
     },
   }
 }
-
-const parity = (start: number): 0 | 1 => (start === 1 ? 1 : 0)
-
-const choicesOf = (whole: WholeLaid): Layout['trace']['choices'] => ({
-  owns: whole.owns,
-  cutPlaces: {
-    front: whole.front.place,
-    back: whole.back.place,
-    left: whole.left.place,
-    right: whole.right.place,
-    divider: whole.divider?.place ?? 'any',
-  },
-  starts: {
-    back: parity(whole.back.start),
-    left: parity(whole.left.start),
-    right: parity(whole.right.start),
-    divider: parity(whole.divider?.start ?? 0),
-  },
-  bearingM: { outer: toMetres(whole.bearing.outer), inner: toMetres(whole.bearing.inner) },
-})

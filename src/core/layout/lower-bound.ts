@@ -1,4 +1,3 @@
-import { wholeUp } from '../basics/count.ts'
 import type { LaidShape, WallRules } from './laid-wall.ts'
 import type { PieceRule } from './cut-placing.ts'
 
@@ -26,15 +25,4 @@ export function courseBound(laid: LaidShape, rules: WallRules, loss: number): nu
     }
   }
   return units
-}
-
-/** The bound of several walls, each given with the number of times it is built, to whole units. */
-export function lowerBound(
-  walls: readonly (readonly [readonly LaidShape[], number])[],
-  rules: WallRules,
-  loss: number,
-): number {
-  let units = 0
-  for (const [laid, times] of walls) for (const course of laid) units += times * courseBound(course, rules, loss)
-  return wholeUp(units)
 }

@@ -3,7 +3,7 @@ import { lanesMeet } from './course-shape.ts'
 import type { Frame } from './frame.ts'
 import type { LaidShape, WallRules } from './laid-wall.ts'
 import { SLACK_UM, toMetres } from './micrometres.ts'
-import type { WallPlace } from './stamping.ts'
+import { placedX, type WallPlace } from './stamping.ts'
 
 /** What one look along a wall finds wrong, before courses are gathered. */
 interface Breach {
@@ -69,13 +69,13 @@ export function measuredFindings(frame: Frame, places: readonly WallPlace[], rul
     place.laid.forEach((laid, index) => {
       let breaches = own.get(laid)
       if (breaches === undefined) own.set(laid, (breaches = ownBreaches(laid, rules)))
-      for (const breach of breaches) note(breach, index + 1)
+      for (const breach of breaches) note(breach, place.firstCourse + index)
       const below = place.laid[index - 1]
       if (below === undefined) return
       const known = pairs.get(below) ?? new Map<LaidShape, readonly Breach[]>()
       const short = known.get(laid) ?? shortLaps(below, laid, rules.along.lap)
       pairs.set(below, known.set(laid, short))
-      for (const breach of short) note(breach, index + 1)
+      for (const breach of short) note(breach, place.firstCourse + index)
     })
     for (const { breach, courses } of here.values()) findings.push(findingOf(frame, place, breach, courses, rules))
   }
@@ -92,8 +92,8 @@ function findingOf(
   const middle = toMetres(place.low + frame.thickness / 2)
   const at = toMetres(breach.at)
   const spot: { wall: WallId; courses: readonly number[]; xM: number; yM: number } = place.alongX
-    ? { wall: place.wall, courses, xM: at, yM: middle }
-    : { wall: place.wall, courses, xM: middle, yM: at }
+    ? { wall: place.wall, courses, xM: toMetres(placedX(place, breach.at, 0)), yM: middle }
+    : { wall: place.wall, courses, xM: toMetres(placedX(place, place.low + frame.thickness / 2, 0)), yM: at }
   const value = toMetres(breach.value)
   switch (breach.kind) {
     case 'lap-short':

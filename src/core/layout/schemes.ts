@@ -208,7 +208,9 @@ export function crossWall(shop: Workshop, k: number, owns: Owns, bearing: Bearin
     const courses = shop.courses.map((course) => {
       const isForced = forced.includes(course)
       const parity = parityOf(course)
-      return remembered(shapes, `${parity}${isForced ? 1 : 0}`, () => crossShape(frame, k, parity, owns, isForced))
+      return remembered(shapes, `${parity}${isForced ? 1 : 0}`, () =>
+        crossShape(frame, k, parity, owns, isForced ? { front: 'long' } : {}),
+      )
     })
     return waysOf(shop, () => courses, startsFor(shop, look), placesFor(shop, look, false), look)
   })

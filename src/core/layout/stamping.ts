@@ -22,28 +22,54 @@ export interface PlanPiece {
 export interface WallPlace {
   readonly wall: WallId
   readonly alongX: boolean
+  /** From `firstCourse` up; an extra course that this wall has no part of has a shape without runs. */
   readonly laid: readonly LaidShape[]
+  readonly firstCourse: number
   /** Low edge across the wall and whether its outer face is the low one. */
   readonly low: number
   readonly outerLow: boolean
+  /** Where the plan was laid out mirrored, its length: x is then counted from the other end. */
+  readonly mirroredIn: number | null
 }
 
-export function wallPlaces(frame: Frame, whole: WholeLaid): WallPlace[] {
+/** x of something dx wide, turned back where the plan was laid out mirrored. */
+export const placedX = ({ mirroredIn }: WallPlace, x: number, dx: number): number =>
+  mirroredIn === null ? x : mirroredIn - x - dx
+
+/** Name of cross wall k as the plan counts them, from the left. */
+export const crossName = (chambers: number, k: number, mirrored: boolean): WallId => {
+  const place = mirrored ? chambers - k : k
+  return place === 0 ? 'left' : place === chambers ? 'right' : `divider-${place}`
+}
+
+/** The walls with their courses; `under` holds the extra courses of each wall, from the lowest up: front, back, cross walls. */
+export function wallPlaces(
+  frame: Frame,
+  whole: WholeLaid,
+  under: readonly (readonly LaidShape[])[] = [],
+  mirrored = false,
+): WallPlace[] {
   const { chambers, thickness, length, depth } = frame
+  const extra = under[0]?.length ?? 0
+  const shared = { firstCourse: 1 - extra, mirroredIn: mirrored ? length : null }
+  const down = (index: number, laid: readonly LaidShape[]): readonly LaidShape[] =>
+    extra === 0 ? laid : [...(under[index] ?? []), ...laid]
   const places: WallPlace[] = [
-    { wall: 'front', alongX: true, laid: whole.front.laid, low: 0, outerLow: true },
-    { wall: 'back', alongX: true, laid: whole.back.laid, low: depth - thickness, outerLow: false },
-    { wall: 'left', alongX: false, laid: whole.left.laid, low: 0, outerLow: true },
+    { wall: 'front', alongX: true, laid: down(0, whole.front.laid), low: 0, outerLow: true, ...shared },
+    { wall: 'back', alongX: true, laid: down(1, whole.back.laid), low: depth - thickness, outerLow: false, ...shared },
   ]
-  for (let k = 1; k < chambers && whole.divider !== null; k++)
+  for (let k = 0; k <= chambers; k++) {
+    const wall = k === 0 ? whole.left : k === chambers ? whole.right : whole.divider
+    if (wall === null) continue
     places.push({
-      wall: `divider-${k}`,
+      wall: crossName(chambers, k, mirrored),
       alongX: false,
-      laid: whole.divider.laid,
+      laid: down(2 + k, wall.laid),
       low: junctionAt(frame, k),
-      outerLow: true,
+      outerLow: k < chambers,
+      ...shared,
     })
-  places.push({ wall: 'right', alongX: false, laid: whole.right.laid, low: length - thickness, outerLow: false })
+  }
   return places
 }
 
@@ -73,7 +99,7 @@ export function piecesOf(frame: Frame, place: WallPlace, laid: LaidShape): PlanP
         const at = from + (fill.starts[i] ?? 0)
         const [kind, cut] = kindOf(frame, lie, length)
         const box = place.alongX ? { x: at, y: low, dx: length, dy: width } : { x: low, y: at, dx: width, dy: length }
-        pieces.push({ wall: place.wall, ...box, turn: alongX ? 0 : 90, kind, cut })
+        pieces.push({ wall: place.wall, ...box, x: placedX(place, box.x, box.dx), turn: alongX ? 0 : 90, kind, cut })
       })
     })
   })
@@ -91,6 +117,7 @@ export interface Stamped {
 export type CellsThrough = (
   pattern: readonly PlanPiece[],
   below: readonly PlanPiece[] | null,
+  stepped: boolean,
 ) => readonly (readonly boolean[])[]
 
 /** Places every piece of every course: patterns are worked out once and stamped at each level. */
@@ -104,10 +131,12 @@ export function stampUnits(frame: Frame, levels: Levels, places: readonly WallPl
   const courses: LaidCourse[] = []
   const dzM = toMetres(levels.unitHeight)
   let below = -1
-  for (let course = 1; course <= levels.count; course++) {
+  const firstCourse = places[0]?.firstCourse ?? 1
+  for (let course = firstCourse; course <= levels.count; course++) {
+    const row = course - firstCourse
     const parts: string[] = []
     for (const { laid } of places) {
-      const shape = laid[course - 1]
+      const shape = laid[row]
       if (shape === undefined) continue
       let name = shapeNames.get(shape)
       if (name === undefined) shapeNames.set(shape, (name = shapeNames.size))
@@ -119,7 +148,7 @@ export function stampUnits(frame: Frame, levels: Levels, places: readonly WallPl
       pattern = patterns.length
       patternAt.set(key, pattern)
       const list = places.flatMap((place, index) => {
-        const shape = place.laid[course - 1]
+        const shape = place.laid[row]
         if (shape === undefined) return []
         const wallKey = `${index}:${parts[index] ?? ''}`
         const known = wallPieces.get(wallKey) ?? piecesOf(frame, place, shape)
@@ -130,7 +159,7 @@ export function stampUnits(frame: Frame, levels: Levels, places: readonly WallPl
     }
     const list = patterns[pattern] ?? []
     const pairKey = `${pattern}/${below}`
-    const flags = through.get(pairKey) ?? cells(list, below < 0 ? null : (patterns[below] ?? null))
+    const flags = through.get(pairKey) ?? cells(list, below < 0 ? null : (patterns[below] ?? null), course <= 1)
     through.set(pairKey, flags)
     const zM = toMetres(levels.bottom(course))
     const firstUnit = units.length
