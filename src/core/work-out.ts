@@ -47,9 +47,12 @@ export interface WorkedOut extends Kiln {
   readonly findings: readonly Finding[]
 }
 
-/** The whole calculation, stage after stage; each is a pure function of the ones before. */
-export function workOut(plan: Plan): WorkedOut {
-  const kiln = kilnOn(masonryOf(plan), plan)
+/**
+ * The whole calculation, stage after stage; each is a pure function of the ones before. `masonryFor` may be one that remembers: a new price or
+ * tray then lays no unit anew.
+ */
+export function workOut(plan: Plan, masonryFor: (plan: Plan) => Masonry = masonryOf): WorkedOut {
+  const kiln = kilnOn(masonryFor(plan), plan)
   const money = costs(kiln.costs, kiln.purchase.lines)
   return { ...kiln, costs: money, list: materialsList(kiln.purchase, money), findings: findingsOf(kiln) }
 }
@@ -60,6 +63,43 @@ export function masonryOf(plan: Plan): Masonry {
   const geometry = kilnGeometry(plan, levelsFrom(coursing))
   const layout = layOut(layoutRequest(plan, coursing, geometry))
   return { coursing, geometry, layout, needs: masonryNeeds(plan, geometry, layout) }
+}
+
+/** Parts of a plan that no masonry follows from. */
+export const APART_FROM_MASONRY: ReadonlySet<string> = new Set<keyof Plan>([
+  'name',
+  'example',
+  'show',
+  'currency',
+  'catch',
+  'trays',
+  'place',
+  'firing',
+  'build',
+  'run',
+  'offers',
+  'spending',
+  'members',
+  'contributions',
+  'payouts',
+  'money',
+])
+
+/** A `masonryOf` that keeps the last few it made and gives the same again while nothing has changed that masonry follows from. */
+export function rememberingMasonry(most = 4): (plan: Plan) => Masonry {
+  const kept = new Map<string, Masonry>()
+  return (plan) => {
+    const name = JSON.stringify(Object.entries(plan).filter(([part]) => !APART_FROM_MASONRY.has(part)))
+    const known = kept.get(name)
+    const masonry = known ?? masonryOf(plan)
+    kept.delete(name)
+    kept.set(name, masonry)
+    for (const oldest of kept.keys()) {
+      if (kept.size <= most) break
+      kept.delete(oldest)
+    }
+    return masonry
+  }
 }
 
 /** Masonry to trays, days, whole lots and money. The plan is that of the masonry, or differs from it in its trays and prices alone. */

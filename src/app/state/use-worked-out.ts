@@ -1,14 +1,15 @@
 import type { Plan } from '../../core/plan/schema.ts'
-import { workOut, type WorkedOut } from '../../core/work-out.ts'
+import { rememberingMasonry, workOut, type WorkedOut } from '../../core/work-out.ts'
 import { useApp } from './use-app.ts'
 
 const remembered = new WeakMap<Plan, WorkedOut>()
+const masonryFor = rememberingMasonry()
 
 /** Everything that follows from a plan, worked out once for as long as the plan is in use. */
 export function workedOut(plan: Plan): WorkedOut {
   const known = remembered.get(plan)
   if (known !== undefined) return known
-  const worked = workOut(plan)
+  const worked = workOut(plan, masonryFor)
   remembered.set(plan, worked)
   return worked
 }
