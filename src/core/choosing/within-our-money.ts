@@ -149,10 +149,28 @@ export const fits = (design: Design, { budgetMinor, mostDays, mostBoughtInMinor 
   (mostBoughtInMinor === null || design.boughtInMinor <= mostBoughtInMinor)
 
 /** The frontier with one design more, if nothing on it is both as cheap and as large; what it beats leaves. */
-export function withDesign(frontier: readonly Design[], design: Design): readonly Design[] {
+function withDesign(frontier: readonly Design[], design: Design): readonly Design[] {
   const beats = (a: Design, b: Design) => a.totalMinor <= b.totalMinor && a.freshKgPerDay >= b.freshKgPerDay
   if (frontier.some((one) => beats(one, design))) return frontier
   return [...frontier.filter((one) => !beats(design, one)), design].toSorted((a, b) => a.totalMinor - b.totalMinor)
+}
+
+/** What one design gives up against the best of each kind among others: never negative, 0 where it is the best itself. */
+export interface GivenUp {
+  readonly freshKgPerDay: number
+  readonly days: number
+  readonly boughtInMinor: number
+  readonly moneyMinor: number
+}
+
+export function givenUp(design: Design, among: readonly Design[]): GivenUp {
+  const all = [design, ...among]
+  return {
+    freshKgPerDay: Math.max(...all.map((one) => one.freshKgPerDay)) - design.freshKgPerDay,
+    days: design.days - Math.min(...all.map((one) => one.days)),
+    boughtInMinor: design.boughtInMinor - Math.min(...all.map((one) => one.boughtInMinor)),
+    moneyMinor: design.totalMinor - Math.min(...all.map((one) => one.totalMinor)),
+  }
 }
 
 /** The plan that a design stands for, all else of the user's plan kept. */

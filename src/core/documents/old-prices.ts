@@ -4,7 +4,7 @@ import type { Plan } from '../plan/schema.ts'
 import { dayNumber } from '../schedule/day-number.ts'
 
 /** Days after which a price is asked again: common practice. */
-export const OLD_PRICE_DAYS = 60
+const OLD_PRICE_DAYS = 60
 
 /** Offers that the list uses and whose price was seen too long ago, by their ids. `today` is a day as text; a price without a day is not judged. */
 export function oldPrices(plan: Plan, lines: readonly PurchaseLine[], today: string): readonly string[] {

@@ -7,7 +7,7 @@ import { dayNumber } from '../schedule/day-number.ts'
 import { plainCell, readCsv, writeCsv, type Separator } from './csv.ts'
 
 /** Columns of a price table, in the order they are written. Prices are in whole money (1.50), not minor units. */
-export const PRICE_COLUMNS = [
+const PRICE_COLUMNS = [
   'item',
   'variant',
   'lot_size',
@@ -254,7 +254,7 @@ function decimalText(text: string): string | null {
 }
 
 /** Whole money as minor units, digit by digit: no fraction is ever rounded. */
-export function minorFrom(decimal: string, digits: number): number | 'too-fine' {
+function minorFrom(decimal: string, digits: number): number | 'too-fine' {
   const [whole = '0', fraction = ''] = decimal.split('.')
   if (/[1-9]/.test(fraction.slice(digits))) return 'too-fine'
   // Adding nothing makes a written −0 the 0 it is.

@@ -47,6 +47,4 @@ export const memberSchema = z.strictObject({ name: label, weight: within('member
 export const payoutSchema = z.strictObject({ member: key, amountMinor: minor, day: z.nullable(day) })
 
 export type Spending = z.infer<typeof spendingSchema>
-export type Member = z.infer<typeof memberSchema>
 export type Contribution = z.infer<typeof contributionSchema>
-export type Payout = z.infer<typeof payoutSchema>

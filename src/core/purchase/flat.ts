@@ -9,7 +9,7 @@ export interface FlatFit {
 }
 
 /** Lap of one strip of mesh over the next where a piece is wider than the roll, m: common practice. */
-export const STRIP_LAP_M = 0.05
+const STRIP_LAP_M = 0.05
 
 /** Strips of a roll that make a square of a side: strips lap, and the last one may be cut narrower. */
 export function fitInRoll(sideM: number, widthM: number): FlatFit {

@@ -15,7 +15,7 @@ export interface LotMix {
 const STEPS = 20_000
 
 /** Trips that carry a number of lots; one trip takes all where the offer states no load. */
-export const tripsFor = (lots: number, tripLots: number): number =>
+const tripsFor = (lots: number, tripLots: number): number =>
   lots === 0 ? 0 : tripLots === 0 ? 1 : lotsFor(lots, tripLots)
 
 /** Price and carriage of a number of lots, minor units: exact, all are integers. */

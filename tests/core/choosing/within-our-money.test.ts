@@ -3,6 +3,7 @@ import { compareWalls } from '../../../src/core/choosing/compare-walls.ts'
 import {
   designPlan,
   fits,
+  givenUp,
   withinOurMoney,
   type Design,
   type DesignSpace,
@@ -114,6 +115,23 @@ describe('within our money', () => {
     const local = run({ budgetMinor: dearest, mostDays: null, mostBoughtInMinor: bought }).end
     expect(local.frontier.every((design) => design.boughtInMinor <= bought)).toBe(true)
     expect(local.cheapest).not.toBeNull()
+  })
+
+  it('says what each design on the frontier gives up: fish against money, never both', () => {
+    const { frontier } = run({ budgetMinor: dearest, mostDays: null, mostBoughtInMinor: null }).end
+    const [cheapest] = frontier
+    const largest = frontier.at(-1)
+    if (cheapest === undefined || largest === undefined) throw new Error('no frontier')
+    expect(givenUp(cheapest, frontier)).toMatchObject({
+      moneyMinor: 0,
+      freshKgPerDay: largest.freshKgPerDay - cheapest.freshKgPerDay,
+    })
+    expect(givenUp(largest, frontier)).toMatchObject({
+      moneyMinor: largest.totalMinor - cheapest.totalMinor,
+      freshKgPerDay: 0,
+    })
+    for (const design of frontier)
+      expect(Object.values(givenUp(design, frontier)).every((value) => Number(value) >= 0)).toBe(true)
   })
 
   it('shows where it stands between batches and can be left at any time', () => {
