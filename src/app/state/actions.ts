@@ -7,7 +7,17 @@ import { withValueAt } from '../../device/database/json.ts'
 import { newId } from '../../device/database/new-id.ts'
 import { beginSession, type PlanSession } from '../../device/database/plan-session.ts'
 import { askToPersist } from '../../device/offline/storage.ts'
-import { forget, hasNothingUnsaved, keeper, keeperNow, listRows, sessionOf, showOpen, stopKeeper } from './keeper.ts'
+import {
+  forget,
+  hasNothingUnsaved,
+  keeper,
+  keeperNow,
+  listRows,
+  sessionOf,
+  showOpen,
+  stopKeeper,
+  takeUp,
+} from './keeper.ts'
 import { showDifferences } from './kept-differences.ts'
 import { notify } from './notices.ts'
 import { followOffline } from './offline-actions.ts'
@@ -97,7 +107,7 @@ export async function createPlan(first: Omit<FirstAnswers, 'id'>): Promise<strin
 export async function addPlan(plan: Plan): Promise<string> {
   const made = await keeper()
   const session = beginSession(plan, made.around)
-  made.sessions.set(session.id, session)
+  takeUp(made, session)
   show(session)
   void askToPersist()
   return session.id

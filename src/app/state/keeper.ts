@@ -169,6 +169,12 @@ export async function sessionOf(made: Keeper, planId: string): Promise<Result<Pl
   return opened
 }
 
+/** Takes up a plan that is new on this phone: it stands in the list at once, saved or not. */
+export function takeUp({ sessions }: Keeper, session: PlanSession): void {
+  sessions.set(session.id, session)
+  showRow(session)
+}
+
 /** Lets go of a plan that is saved and not on the screen. */
 export function forget({ sessions }: Keeper, session: PlanSession): void {
   if (sessions.get(session.id) !== session || !session.isIdle() || store.getState().open?.id === session.id) return

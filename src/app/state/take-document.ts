@@ -5,7 +5,7 @@ import { documentFromOutside } from '../../device/database/plan-document.ts'
 import { adoptDocument, type MergeProblem } from '../../device/database/plan-session.ts'
 import type { FileProblem } from '../../device/sharing/plan-file.ts'
 import { addPlan, openPlan, restorePlan } from './actions.ts'
-import { keeper, sessionOf } from './keeper.ts'
+import { keeper, sessionOf, takeUp } from './keeper.ts'
 import { keepDifferences } from './kept-differences.ts'
 import { notify } from './notices.ts'
 
@@ -29,7 +29,7 @@ export async function takeDocument(
     const doc = documentFromOutside(document)
     if (plan === undefined || !doc.ok) return bad({ kind: 'gap' })
     const session = adoptDocument(doc.value, plan, made.around)
-    made.sessions.set(session.id, session)
+    takeUp(made, session)
     await openPlan(session.id)
     return good(session.id)
   }

@@ -1,3 +1,4 @@
+import { useDeferredValue } from 'react'
 import type { Plan } from '../../core/plan/schema.ts'
 import { rememberingMasonry, workOut, type WorkedOut } from '../../core/work-out.ts'
 import { useApp } from './use-app.ts'
@@ -14,8 +15,11 @@ export function workedOut(plan: Plan): WorkedOut {
   return worked
 }
 
-/** Everything that follows from the open plan; null while none is open. */
+/**
+ * Everything that follows from the open plan; null while none is open. It may be one step behind what was just typed or stepped: the box answers
+ * at once, and drawing and money follow as soon as they are worked out.
+ */
 export function useWorkedOut(): WorkedOut | null {
-  const plan = useApp((state) => state.open?.plan ?? null)
+  const plan = useDeferredValue(useApp((state) => state.open?.plan ?? null))
   return plan === null ? null : workedOut(plan)
 }

@@ -1,5 +1,5 @@
 import * as Y from 'yjs'
-import { applyUpdate, stateOf } from './document-bytes.ts'
+import { applyUpdate, isUpdate, stateOf } from './document-bytes.ts'
 import { sameJson } from './json.ts'
 import { planFields } from './plan-document.ts'
 import { authorOf, type Author } from './sittings.ts'
@@ -18,30 +18,47 @@ export interface Difference {
   readonly kept: 'mine' | 'theirs'
 }
 
+export interface Trial {
+  /** What the two documents are together; nothing in it is collected, so that the values that lost can still be read. */
+  readonly doc: Y.Doc
+  readonly differences: readonly Difference[]
+}
+
 /**
- * Decisions that were answered on both sides since the two documents last met. A later answer of someone who had seen the former is no difference:
- * every value in the document knows which value it was put in the place of.
+ * Two documents brought together on trial, with the decisions that were answered on both sides since they last met. A later answer of someone who had seen
+ * the former is no difference: every value in a document knows which value it was put in the place of. Null where `theirs` makes no sense.
  */
-export function differencesBetween(ours: Uint8Array, theirs: Uint8Array): Difference[] {
-  // Nothing is collected, so that the value that loses can still be read.
+export function tryTogether(ours: Uint8Array, theirs: Uint8Array): Trial | null {
+  if (!isUpdate(theirs)) return null
   const doc = new Y.Doc({ gc: false })
   applyUpdate(doc, ours, 'ours')
   const before = planFields(doc)
   const known = Y.decodeStateVector(stateOf(doc))
-  applyUpdate(doc, theirs, 'theirs')
+  try {
+    applyUpdate(doc, theirs, 'theirs')
+  } catch {
+    return null
+  }
   const isNew = (item: Y.Item) => item.id.clock >= (known.get(item.id.client) ?? 0)
 
-  const found: Difference[] = []
+  const differences: Difference[] = []
   for (const [path, held] of planFields(doc)) {
     const mine = before.get(path)
     const other = mine && (held === mine ? lastNew(held.left, isNew) : held)
     if (mine === undefined || !other || !isNew(other) || standsOn(doc, other, mine)) continue
     const sides = { mine: sideOf(doc, mine), theirs: sideOf(doc, other) }
     if (!sameJson(sides.mine.value, sides.theirs.value))
-      found.push({ path, ...sides, kept: held === mine ? 'mine' : 'theirs' })
+      differences.push({ path, ...sides, kept: held === mine ? 'mine' : 'theirs' })
   }
-  doc.destroy()
-  return found
+  return { doc, differences }
+}
+
+/** Every value that a field ever had, in a document where nothing was collected. */
+export function valuesOf(doc: Y.Doc, path: string): unknown[] {
+  const values: unknown[] = []
+  for (let item = planFields(doc).get(path) ?? null; item; item = item.left)
+    values.push(...(item.content.getContent() as unknown[]))
+  return values
 }
 
 /** The nearest value to the left that came with the other document. */

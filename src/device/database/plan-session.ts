@@ -3,20 +3,10 @@ import { bad, good, type Result } from '../../core/basics/result.ts'
 import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import type { StoredRow } from './connection.ts'
-import { differencesBetween, type Difference } from './differences.ts'
+import { tryTogether, valuesOf, type Difference } from './differences.ts'
 import { applyUpdate, encodeDocument, isWaiting, onUpdate } from './document-bytes.ts'
 import { sharing } from './json.ts'
-import {
-  BY_HAND,
-  changesTo,
-  documentFrom,
-  documentFromOutside,
-  documentOf,
-  planMaps,
-  readPlan,
-  readRaw,
-  write,
-} from './plan-document.ts'
+import { BY_HAND, changesTo, documentFrom, documentOf, planMaps, readPlan, readRaw, write } from './plan-document.ts'
 import { startSaver, type Saving } from './saver.ts'
 import { startSittings } from './sittings.ts'
 import type { SaveOutcome, Shelf } from './shelf.ts'
@@ -212,14 +202,11 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
 
 /** Merges copies first: a document that would leave no sound plan changes nothing. Gives back the decisions that both sides answered. */
 function tryMerge(planId: string, ours: Uint8Array, theirs: Uint8Array): Result<readonly Difference[], MergeProblem> {
-  const damaged = bad({ kind: 'damaged', field: 'document', reason: 'unreadable' } as const)
-  const alone = documentFromOutside(theirs)
-  if (!alone.ok) return damaged
-  const theirId = readRaw(alone.value)['id']
-  if (theirId !== undefined && theirId !== planId) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
-  const { doc, unreadable } = documentFrom([ours, theirs])
-  if (unreadable > 0) return damaged
+  const trial = tryTogether(ours, theirs)
+  if (trial === null) return bad({ kind: 'damaged', field: 'document', reason: 'unreadable' })
+  const { doc, differences } = trial
+  if (valuesOf(doc, 'id').some((id) => id !== planId)) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
   if (isWaiting(doc)) return bad({ kind: 'gap' })
   const merged = readPlan(doc)
-  return merged.ok ? good(differencesBetween(ours, theirs)) : merged
+  return merged.ok ? good(differences) : merged
 }

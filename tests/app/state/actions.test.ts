@@ -13,12 +13,13 @@ import {
   openPlan,
   redo,
   renamePlan,
+  restorePlan,
   setField,
   startApp,
   stopApp,
   undo,
 } from '../../../src/app/state/actions.ts'
-import { exportPlan, openFile } from '../../../src/app/state/file-actions.ts'
+import { EXAMPLE_KEYS, exportPlan, openExample, openFile } from '../../../src/app/state/file-actions.ts'
 import { store } from '../../../src/app/state/store.ts'
 import { workedOut } from '../../../src/app/state/use-worked-out.ts'
 import { connect, type StoredRow } from '../../../src/device/database/connection.ts'
@@ -148,6 +149,41 @@ describe('the plans on this phone', () => {
     await deletePlan(id)
     await restart()
     expect(names()).toEqual([])
+  })
+
+  it('stay thirty days after they were deleted, then go for good', async () => {
+    const row = (id: string, deletedAtMs: number): StoredRow => ({
+      id,
+      name: id,
+      savedAtMs: 1,
+      plan: planOf(id),
+      deletedAtMs,
+    })
+    const dayMs = 86_400_000
+    await putRow(row('lately', Date.now() - 29 * dayMs), encodeDocument(documentOf(planOf('lately'))))
+    await putRow(row('long-ago', Date.now() - 31 * dayMs), encodeDocument(documentOf(planOf('long-ago'))))
+    await startApp()
+    expect(names()).toEqual([])
+    await restorePlan('long-ago')
+    expect(names()).toEqual([])
+    await restorePlan('lately')
+    expect(names()).toEqual(['lately'])
+    expect((await openPlan('lately')).ok).toBe(true)
+  })
+
+  it('begin with an example as often as one likes, and keep what was tried on it', async () => {
+    await startApp()
+    expect(EXAMPLE_KEYS).toEqual(['one-chamber', 'three-chambers', 'two-chambers'])
+    const id = await openExample('one-chamber')
+    setField('trays.spares', 3)
+    closePlan()
+    expect(await openExample('one-chamber')).toBe(id)
+    expect(open().plan.trays.spares).toBe(3)
+    await deletePlan(id)
+    const fresh = await openExample('one-chamber')
+    expect(fresh).not.toBe(id)
+    expect(open().plan).toMatchObject({ example: true, trays: { spares: 0 } })
+    expect(store.getState().rows).toHaveLength(1)
   })
 
   it('show the plan asked for last, however fast they are asked for', async () => {

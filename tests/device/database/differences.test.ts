@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest'
 import type * as Y from 'yjs'
 import type { Plan } from '../../../src/core/plan/schema.ts'
-import { differencesBetween } from '../../../src/device/database/differences.ts'
+import { tryTogether } from '../../../src/device/database/differences.ts'
 import { applyUpdate, encodeDocument, stateOf } from '../../../src/device/database/document-bytes.ts'
 import { historyOf } from '../../../src/device/database/history.ts'
 import { memoryShelf } from '../../../src/device/database/memory-shelf.ts'
@@ -17,6 +17,7 @@ import { adoptDocument } from '../../../src/device/database/plan-session.ts'
 import { startSittings } from '../../../src/device/database/sittings.ts'
 import { offerOf, planOf, type Deed } from '../plans.ts'
 
+const differencesBetween = (ours: Uint8Array, theirs: Uint8Array) => tryTogether(ours, theirs)?.differences ?? []
 const NOW = Date.UTC(2026, 4, 12, 8, 30)
 
 /** A phone with a name, its clock standing at a moment. */
