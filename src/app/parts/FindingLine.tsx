@@ -4,7 +4,7 @@ import './finding.css'
 export type FindingLevel = 'problem' | 'caution' | 'good'
 
 /** The mark of a finding: solid square, outlined triangle or circle, with its number. */
-export function FindingMark({ level, number }: { readonly level: FindingLevel; readonly number: number }) {
+function FindingMark({ level, number }: { readonly level: FindingLevel; readonly number: number }) {
   return (
     <svg className="find-mark" viewBox="0 0 30 30" aria-hidden="true" focusable="false">
       {level === 'problem' && <rect className="problem" x="5" y="6" width="20" height="20" />}

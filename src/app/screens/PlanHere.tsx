@@ -1,5 +1,5 @@
 import '../words/add-plan-words.ts'
-import { useCallback, useEffect, useMemo, useState } from 'react'
+import { memo, useCallback, useEffect, useMemo, useState } from 'react'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { WorkedOut } from '../../core/work-out.ts'
 import { Bar } from '../parts/Bar.tsx'
@@ -13,7 +13,8 @@ import { useWorkedOut } from '../state/use-worked-out.ts'
 import { useWords, WordsProvider } from '../words/use-words.tsx'
 import { BuildPlace } from './build/BuildPlace.tsx'
 import { BuyPlace } from './buy/BuyPlace.tsx'
-import { PlanInHandContext } from './fields/plan-in-hand.ts'
+import { PlanContext, PlanHandContext } from './fields/plan-in-hand.ts'
+import { PlanTools } from './front/PlanTools.tsx'
 import { Page } from './Page.tsx'
 import { homeOf } from './plan/cards.ts'
 import { PlanPlace } from './plan/PlanPlace.tsx'
@@ -44,8 +45,13 @@ export function PlanHere({ route }: { readonly route: PlanRoute }) {
       closePlan()
     }
   }, [id])
+  const isOpen = open?.id === id
+  const [wasOpen, setWasOpen] = useState(false)
+  if (isOpen && !wasOpen) setWasOpen(true)
   if (problem !== null) return <NotHere problem={problem} />
-  if (open?.id !== id || worked === null) {
+  // It was here and went: deleted, or changed by a newer version, in another tab; the notice says which.
+  if (wasOpen && !isOpen) return <NotHere problem={{ kind: 'not-a-plan' }} />
+  if (!isOpen || worked?.plan.id !== id) {
     return (
       <main className="crash">
         <p role="status">{say('app.opening-plan')}</p>
@@ -89,64 +95,85 @@ function Places({
   const { say } = useWords()
   const nowMs = useNow()
   const working = useWorking()
+  const [isTooled, setIsTooled] = useState(false)
   const { id, place } = route
   const { plan } = open
   const { open: showWorking } = working
   const set = useCallback((fields: Readonly<Record<string, unknown>>) => applySet(fields).ok, [])
   const edit = useCallback((change: Parameters<typeof editPlan>[0]) => editPlan(change).ok, [])
-  const inHand = useMemo(() => ({ plan, set, edit, showWorking }), [plan, set, edit, showWorking])
+  const hand = useMemo(() => ({ set, edit, showWorking }), [set, edit, showWorking])
   return (
-    <PlanInHandContext value={inHand}>
-      <Page
-        path={placeHref(id, place)}
-        title={`${say(`place.${place}`)}: ${plan.name} · ${say('app.name')}`}
-        kind="placed"
-        header={
-          <Header
-            title={<h1>{plan.name}</h1>}
-            safety={savingLine(open.saving, nowMs)}
-            back={{ href: FRONT, label: say('app.back-to-plans') }}
-            tools={
-              <>
-                <button type="button" aria-label={say('app.undo')} disabled={!open.canUndo} onClick={undo}>
-                  <Icon name="undo" />
-                </button>
-                {open.canRedo && (
-                  <button type="button" aria-label={say('app.redo')} onClick={redo}>
-                    <Icon name="redo" />
+    <PlanHandContext value={hand}>
+      <PlanContext value={plan}>
+        <Page
+          path={placeHref(id, place)}
+          title={`${say(`place.${place}`)}: ${plan.name} · ${say('app.name')}`}
+          kind="placed"
+          header={
+            <Header
+              title={<h1>{plan.name}</h1>}
+              safety={savingLine(open.saving, nowMs)}
+              back={{ href: FRONT, label: say('app.back-to-plans') }}
+              tools={
+                <>
+                  <button type="button" aria-label={say('app.undo')} disabled={!open.canUndo} onClick={undo}>
+                    <Icon name="undo" />
                   </button>
-                )}
-              </>
-            }
+                  {open.canRedo && (
+                    <button type="button" aria-label={say('app.redo')} onClick={redo}>
+                      <Icon name="redo" />
+                    </button>
+                  )}
+                  <button
+                    type="button"
+                    aria-label={say('front.more', { name: plan.name })}
+                    onClick={() => {
+                      setIsTooled(true)
+                    }}
+                  >
+                    <Icon name="more" />
+                  </button>
+                </>
+              }
+            />
+          }
+          foot={
+            <Bar
+              label={say('app.places')}
+              current={place}
+              places={PLACES.map((key) => ({ key, icon: key, label: say(`place.${key}`), href: placeHref(id, key) }))}
+            />
+          }
+        >
+          <Place route={route} worked={worked} />
+        </Page>
+        {isTooled && (
+          <PlanTools
+            row={{ id, name: plan.name }}
+            onClose={() => {
+              setIsTooled(false)
+            }}
           />
-        }
-        foot={
-          <Bar
-            label={say('app.places')}
-            current={place}
-            places={PLACES.map((key) => ({ key, icon: key, label: say(`place.${key}`), href: placeHref(id, key) }))}
-          />
-        }
-      >
-        <Place route={route} worked={worked} />
-      </Page>
-      <WorkingSheet
-        path={working.path}
-        onOpen={working.open}
-        onBack={working.back}
-        onClose={working.close}
-        onChange={(field) => {
-          const home = homeOf(field)
-          working.closeThen(() => {
-            goTo(cardHref(id, home.place, home.card, field))
-          })
-        }}
-      />
-    </PlanInHandContext>
+        )}
+        <WorkingSheet
+          path={working.path}
+          onOpen={working.open}
+          onBack={working.back}
+          onClose={working.close}
+          onChange={(field) => {
+            const home = homeOf(field)
+            working.closeThen(() => {
+              goTo(cardHref(id, home.place, home.card, field))
+            })
+          }}
+        />
+      </PlanContext>
+    </PlanHandContext>
   )
 }
 
-function Place({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
+/** Drawn anew when what follows from the plan is worked out, not while it is typed. */
+const Place = memo(function Place({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
   switch (route.place) {
     case 'plan':
       return <PlanPlace route={route} worked={worked} />
@@ -159,4 +186,4 @@ function Place({ route, worked }: { readonly route: PlanRoute; readonly worked: 
     default:
       return route.place satisfies never
   }
-}
+})

@@ -3,7 +3,7 @@ import { numberLocale } from './locale.ts'
 const tidy = (text: string) => text.replaceAll('\u202f', '\u00a0')
 
 /** The hour by this phone's clock: 10:42. */
-export const showTime = (atMs: number): string =>
+const showTime = (atMs: number): string =>
   tidy(new Intl.DateTimeFormat(numberLocale(), { hour: 'numeric', minute: '2-digit' }).format(atMs))
 
 /** A day with its year: 12 May 2026. */

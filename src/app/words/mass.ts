@@ -3,7 +3,7 @@ import { readNumber } from './read-number.ts'
 import type { Figure, Show } from './show.ts'
 
 /** Exact by definition (international yard and pound agreement, 1959). */
-export const POUND_KG = 0.45359237
+const POUND_KG = 0.45359237
 
 /** A mass as this reader wants it: more places the smaller it is. */
 export function showMass(massKg: number, show: Pick<Show, 'mass'>): Figure {

@@ -1,4 +1,4 @@
-import { numberFormat, showNumber } from './locale.ts'
+import { numberFormat, numberLocale, showNumber } from './locale.ts'
 import { readNumber } from './read-number.ts'
 import { inLine, type Figure, type Show } from './show.ts'
 
@@ -15,11 +15,23 @@ const options = (currency: Currency): Intl.NumberFormatOptions => ({
 /** The currency's short sign in this locale, or its code where there is none. */
 export const currencySign = (currency: Currency): string => signOf(currency).sign
 
-function signOf(currency: Currency): { readonly sign: string; readonly isFirst: boolean } {
+interface Sign {
+  readonly sign: string
+  readonly isFirst: boolean
+}
+
+const signs = new Map<string, Sign>()
+
+function signOf(currency: Currency): Sign {
+  const key = `${numberLocale()}|${currency.code}`
+  const known = signs.get(key)
+  if (known !== undefined) return known
   const parts = numberFormat(options(currency)).formatToParts(0)
   const at = parts.findIndex((part) => part.type === 'currency')
-  const sign = parts[at]?.value ?? currency.code
-  return { sign: sign.replaceAll('\u202f', '\u00a0'), isFirst: at < parts.findIndex((part) => part.type === 'integer') }
+  const text = (parts[at]?.value ?? currency.code).replaceAll('\u202f', '\u00a0')
+  const made = { sign: text, isFirst: at < parts.findIndex((part) => part.type === 'integer') }
+  signs.set(key, made)
+  return made
 }
 
 /** Whole minor units as figure and sign: 10 800 pesewas are 108 and the sign of the cedi, 10 850 are 108.50. */

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import type { Finding } from '../../../core/basics/finding.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { Button } from '../../parts/Button.tsx'
+import { Course } from '../../parts/Course.tsx'
 import { KeyNum } from '../../parts/Num.tsx'
 import { Segments } from '../../parts/Picks.tsx'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
@@ -23,7 +24,7 @@ import { SellerPart } from './SellerPart.tsx'
 export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
   const words = useWords()
   const { say, share } = words
-  const { plan, costs, list } = worked
+  const { plan, costs, list, purchase } = worked
   const [column, setColumn] = useState<'priced' | 'blank'>('priced')
   const isPriced = costs.unpriced.length === 0
   const item = itemOfCard(route.card, plan)
@@ -46,6 +47,16 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
             />
           )}
         </div>
+        {!isPriced && (
+          <Course
+            of={purchase.lines.length}
+            laid={purchase.lines.length - costs.unpriced.length}
+            label={say('buy.priced-of', {
+              priced: purchase.lines.length - costs.unpriced.length,
+              all: purchase.lines.length,
+            })}
+          />
+        )}
         <TotalAloud costs={costs} />
         {findings.some(isMoney) && <Findings findings={findings} only={isMoney} />}
         <div className="two-columns">

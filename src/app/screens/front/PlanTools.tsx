@@ -5,13 +5,19 @@ import { deletePlan, duplicatePlan, renamePlan } from '../../state/actions.ts'
 import type { PlanRow } from '../../state/app-state.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { savePlanFile } from '../../state/save-plan-file.ts'
-import { placeHref } from '../route.ts'
+import { FRONT, placeHref } from '../route.ts'
 import { goTo } from '../use-route.ts'
 
 const MOST_NAME = 80
 
 /** What can be done to a plan from outside it. Nothing here asks "are you sure": putting away can be undone. */
-export function PlanTools({ row, onClose }: { readonly row: PlanRow; readonly onClose: () => void }) {
+export function PlanTools({
+  row,
+  onClose,
+}: {
+  readonly row: Pick<PlanRow, 'id' | 'name'>
+  readonly onClose: () => void
+}) {
   const { say } = useWords()
   const another = async () => {
     const made = await duplicatePlan(row.id)
@@ -40,6 +46,7 @@ export function PlanTools({ row, onClose }: { readonly row: PlanRow; readonly on
           onPress={() => {
             void deletePlan(row.id)
             onClose()
+            goTo(FRONT)
           }}
         >
           {say('front.delete')}

@@ -4,7 +4,7 @@ import { Button } from '../../parts/Button.tsx'
 import { FindingLine } from '../../parts/FindingLine.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import type { Words } from '../../words/words.ts'
-import { usePlan } from '../fields/plan-in-hand.ts'
+import { usePlanHand } from '../fields/plan-in-hand.ts'
 
 const SHOWN_AT_FIRST = 4
 
@@ -66,7 +66,7 @@ export function Findings({
 
 function OneFinding({ finding, text, numbers }: Said) {
   const words = useWords()
-  const { set } = usePlan()
+  const { set } = usePlanHand()
   const { level, remedies } = finding
   const [number = 0, ...others] = numbers
   return (

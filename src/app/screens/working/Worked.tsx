@@ -1,7 +1,7 @@
 import type { Derived } from '../../../core/basics/derived.ts'
 import { KeyNum, Num } from '../../parts/Num.tsx'
 import { useWords } from '../../words/use-words.tsx'
-import { usePlan } from '../fields/plan-in-hand.ts'
+import { usePlanHand } from '../fields/plan-in-hand.ts'
 
 /** A worked-out number of the plan; a tap opens its working. */
 export function Worked({
@@ -14,7 +14,7 @@ export function Worked({
   readonly size?: 'row' | 'key' | 'main'
 }) {
   const words = useWords()
-  const { showWorking } = usePlan()
+  const { showWorking } = usePlanHand()
   return (
     <Num
       label={label ?? words.nameOf(of)}
@@ -30,7 +30,7 @@ export function Worked({
 /** The same under its name, as a key figure of a place. */
 export function KeyFigure({ of, label }: { readonly of: Derived; readonly label: string }) {
   const words = useWords()
-  const { showWorking } = usePlan()
+  const { showWorking } = usePlanHand()
   return (
     <KeyNum
       label={label}
@@ -53,7 +53,7 @@ export function KeyRange({
   readonly label: string
 }) {
   const words = useWords()
-  const { showWorking } = usePlan()
+  const { showWorking } = usePlanHand()
   const low = words.figure(from.value, from.unit)
   const high = words.figure(to.value, to.unit)
   return (
