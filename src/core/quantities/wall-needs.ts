@@ -29,10 +29,12 @@ function openBeds(plan: Plan, layout: Layout): Derived<'m3'> | null {
   return derive('wall.open-bed-volume', 'm3', 'A · b', { A, b }, (of) => of.A * of.b)
 }
 
-/** Mortar of all joints, net, m³: wall less units, lintels and openings, less the beds over hollow cells. */
+/** Mortar of all joints, net, m³: wall less units, lintels, arches and openings, less the beds over hollow cells; then the joints of the arches. */
 function mortarOf(layout: Layout, open: Derived<'m3'> | null): Derived<'m3'> {
   const full = counted('wall.joints', 'm3', layout.mortarM3)
-  return open === null ? full : derive('wall.mortar', 'm3', 'M − U', { M: full, U: open }, (of) => of.M - of.U)
+  const joints = open === null ? full : derive('wall.mortar', 'm3', 'M − U', { M: full, U: open }, (of) => of.M - of.U)
+  const archM3 = layout.openings.reduce((sum, { arch }) => sum + (arch?.mortarM3 ?? 0), 0)
+  return archM3 > 0 ? sumOf('wall.mortar-all', 'm3', [joints, counted('arch.mortar', 'm3', archM3)]) : joints
 }
 
 /**
