@@ -28,8 +28,9 @@ const overlap = (a: Rectangle, b: Rectangle): number => {
 function cellIn(piece: PlanPiece, cell: Cell): Rectangle | null {
   if (piece.kind === 'closer') return null
   if (piece.cut !== null && cell.from + cell.length > piece.cut) return null
+  const from = piece.mirrored ? piece.dx - cell.from - cell.length : cell.from
   return piece.turn === 0
-    ? { x: piece.x + cell.from, y: piece.y + (piece.dy - cell.width) / 2, dx: cell.length, dy: cell.width }
+    ? { x: piece.x + from, y: piece.y + (piece.dy - cell.width) / 2, dx: cell.length, dy: cell.width }
     : { x: piece.x + (piece.dx - cell.width) / 2, y: piece.y + cell.from, dx: cell.width, dy: cell.length }
 }
 

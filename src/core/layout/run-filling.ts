@@ -96,7 +96,8 @@ function shortenings(
   const usual = whole + joints * rule.jointUsual
   const found: number[] = []
   const add = (value: number): void => {
-    const fits = value >= least - SLACK_UM && value <= most + SLACK_UM
+    const slack = joints > 0 ? SLACK_UM : 0
+    const fits = value >= least - slack && value <= most + slack
     if (fits && (value === 0 || value >= rule.trim) && !found.includes(value)) found.push(value)
   }
   add(0)

@@ -16,6 +16,8 @@ export interface PlanPiece {
   readonly turn: 0 | 90
   readonly kind: PieceKind
   readonly cut: number | null
+  /** Laid out mirrored: what is left of a cut unit is its far end. */
+  readonly mirrored: boolean
 }
 
 /** A wall of the plan: where it stands, how its own measure along it maps to the plan. */
@@ -99,7 +101,15 @@ export function piecesOf(frame: Frame, place: WallPlace, laid: LaidShape): PlanP
         const at = from + (fill.starts[i] ?? 0)
         const [kind, cut] = kindOf(frame, lie, length)
         const box = place.alongX ? { x: at, y: low, dx: length, dy: width } : { x: low, y: at, dx: width, dy: length }
-        pieces.push({ wall: place.wall, ...box, x: placedX(place, box.x, box.dx), turn: alongX ? 0 : 90, kind, cut })
+        pieces.push({
+          wall: place.wall,
+          ...box,
+          x: placedX(place, box.x, box.dx),
+          turn: alongX ? 0 : 90,
+          kind,
+          cut,
+          mirrored: place.mirroredIn !== null,
+        })
       })
     })
   })

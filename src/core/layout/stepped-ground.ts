@@ -1,7 +1,7 @@
 import type { CutPlace, LayoutRequest } from './contract.ts'
 import type { CourseShape, Obstacle } from './course-shape.ts'
 import { crossShape, junctionAt, junctionKind, longShape, type Frame } from './frame.ts'
-import { toMetres } from './micrometres.ts'
+import { SLACK_UM, toMetres } from './micrometres.ts'
 
 /** Extra courses under course 1 by place, micrometres; seen from the side that makes mirrored ground the same ground. */
 export interface Ground {
@@ -39,7 +39,12 @@ export function groundOf(request: LayoutRequest, frame: Frame): Ground | null {
   return { extraAt: flipped ? (x, y) => at(frame.length - x, y) : at, most, flipped }
 }
 
-/** Parts of a stretch that reach down to a depth of extra courses; edges found to the micrometre. */
+/** Steps are set out to the millimetre; the deeper part takes the rest of it. */
+const STEP_GRID_UM = 1000
+const gridBelow = (u: number): number => u + SLACK_UM - ((u + SLACK_UM) % STEP_GRID_UM)
+const gridAbove = (u: number): number => gridBelow(u + STEP_GRID_UM - 1 - 2 * SLACK_UM)
+
+/** Parts of a stretch that reach down to a depth of extra courses. */
 function deepParts(low: number, high: number, isDeep: (u: number) => boolean): Span[] {
   const spans: Span[] = []
   let from = isDeep(low) ? low : null
@@ -53,9 +58,9 @@ function deepParts(low: number, high: number, isDeep: (u: number) => boolean): S
         if (isDeep(middle) === isDeep(before)) a = middle
         else b = middle
       }
-      if (from === null) from = b
+      if (from === null) from = Math.max(low, gridBelow(b))
       else {
-        spans.push({ from, to: b })
+        spans.push({ from, to: Math.min(high, gridAbove(b)) })
         from = null
       }
     }
