@@ -10,6 +10,7 @@ export function Sheet({
   title,
   closeLabel,
   onClose,
+  onCancel = onClose,
   back,
   height = 'fit',
   foot,
@@ -18,6 +19,8 @@ export function Sheet({
   readonly title: ReactNode
   readonly closeLabel: string
   readonly onClose: () => void
+  /** What Escape and the phone's back gesture do, where that is not to close it. */
+  readonly onCancel?: () => void
   /** A step back inside the sheet. */
   readonly back?: { readonly label: string; readonly onBack: () => void } | undefined
   readonly height?: 'fit' | 'full'
@@ -45,7 +48,7 @@ export function Sheet({
       aria-labelledby={heading}
       onCancel={(event) => {
         event.preventDefault()
-        onClose()
+        onCancel()
       }}
       onClick={(event) => {
         if (event.target === event.currentTarget && isBeside(event.currentTarget, event.clientX, event.clientY))

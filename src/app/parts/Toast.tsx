@@ -13,7 +13,7 @@ export function Toast({
   readonly close: { readonly label: string; readonly onClose: () => void }
 }) {
   return (
-    <div className="toast" role="status">
+    <div className="toast">
       <p>{text}</p>
       {undo && (
         <Button icon="undo" onPress={undo.onUndo}>

@@ -82,12 +82,15 @@ export function fetchAhead(): void {
 function NoticeOfLate() {
   const notice = useApp((state) => state.notice)
   const { named } = useWords()
-  if (notice === null) return null
   return (
-    <Toast
-      text={named(notice.key, notice.args)}
-      undo={notice.undo && { label: say('app.undo'), onUndo: notice.undo }}
-      close={{ label: say('app.close'), onClose: clearNotice }}
-    />
+    <div role="status">
+      {notice && (
+        <Toast
+          text={named(notice.key, notice.args)}
+          undo={notice.undo && { label: say('app.undo'), onUndo: notice.undo }}
+          close={{ label: say('app.close'), onClose: clearNotice }}
+        />
+      )}
+    </div>
   )
 }

@@ -4,11 +4,22 @@ const tidy = (text: string) => text.replaceAll('\u202f', '\u00a0')
 
 /** The hour by this phone's clock: 10:42. */
 const showTime = (atMs: number): string =>
-  tidy(new Intl.DateTimeFormat(numberLocale(), { hour: 'numeric', minute: '2-digit' }).format(atMs))
+  tidy(
+    new Intl.DateTimeFormat(numberLocale(), { numberingSystem: 'latn', hour: 'numeric', minute: '2-digit' }).format(
+      atMs,
+    ),
+  )
 
 /** A day with its year: 12 May 2026. */
 export const showDay = (atMs: number): string =>
-  tidy(new Intl.DateTimeFormat(numberLocale(), { day: 'numeric', month: 'long', year: 'numeric' }).format(atMs))
+  tidy(
+    new Intl.DateTimeFormat(numberLocale(), {
+      numberingSystem: 'latn',
+      day: 'numeric',
+      month: 'long',
+      year: 'numeric',
+    }).format(atMs),
+  )
 
 /** The hour for today, the day for any other day. */
 export function showWhen(atMs: number, nowMs: number): string {
@@ -31,7 +42,12 @@ export function showIsoDays(fromIso: string, toIso: string): string {
   const [from, to] = [dateOf(fromIso), dateOf(toIso)]
   if (from === null || to === null) return `${fromIso} – ${toIso}`
   return tidy(
-    new Intl.DateTimeFormat(numberLocale(), { day: 'numeric', month: 'long', year: 'numeric' }).formatRange(from, to),
+    new Intl.DateTimeFormat(numberLocale(), {
+      numberingSystem: 'latn',
+      day: 'numeric',
+      month: 'long',
+      year: 'numeric',
+    }).formatRange(from, to),
   )
 }
 

@@ -15,19 +15,19 @@ export interface Separators {
 
 /** The marks this locale writes in 12 345.6: what groups the thousands and what begins the fraction. */
 export function separators(): Separators {
-  const parts = new Intl.NumberFormat(locale, { useGrouping: true }).formatToParts(1_234_567.8)
+  const parts = numberFormat({ useGrouping: true }).formatToParts(1_234_567.8)
   const mark = (type: string, otherwise: string) => parts.find((part) => part.type === type)?.value ?? otherwise
   return { group: mark('group', ' '), decimal: mark('decimal', '.') }
 }
 
 const formats = new Map<string, Intl.NumberFormat>()
 
-/** `Intl.NumberFormat` objects are dear to make and cheap to keep. */
+/** `Intl.NumberFormat` objects are dear to make and cheap to keep. Digits are 0 to 9 in every locale, as on tapes, bags and coins. */
 export function numberFormat(options: Intl.NumberFormatOptions): Intl.NumberFormat {
   const key = `${locale}|${JSON.stringify(options)}`
   const kept = formats.get(key)
   if (kept !== undefined) return kept
-  const made = new Intl.NumberFormat(locale, options)
+  const made = new Intl.NumberFormat(locale, { ...options, numberingSystem: 'latn' })
   formats.set(key, made)
   return made
 }

@@ -50,7 +50,10 @@ export const moneyText = (minor: number, currency: Currency): string => inLine(s
 
 /** What someone typed as money, in whole minor units; null where it is no amount or finer than the currency has. */
 export function readMoney(typed: string, currency: Currency): number | null {
-  const bare = typed.replace(currencySign(currency), '').replace(new RegExp(`\\b${currency.code}\\b`, 'i'), '')
+  const bare = typed
+    .replaceAll(/\s/g, '\u00a0')
+    .replace(currencySign(currency), '')
+    .replace(new RegExp(`\\b${currency.code}\\b`, 'i'), '')
   const value = readNumber(bare)
   if (value === null) return null
   const minor = value * 10 ** currency.digits

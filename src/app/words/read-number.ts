@@ -1,6 +1,7 @@
 import { separators } from './locale.ts'
 
-const SPACES = /[\s\u00a0\u202f'’_]/g
+/** Spaces and marks that group, and the unseen marks of direction that some locales put before a sign. */
+const SPACES = /[\s\u00a0\u202f'’_\u061c\u200e\u200f]/g
 
 /**
  * What someone typed as a number, or null where it is none. Comma and point are both taken for the decimal mark, whatever the locale,
@@ -27,9 +28,11 @@ function withPoint(text: string, marks: readonly string[]): string | null {
   return text.replace(last, '.')
 }
 
-/** Thousands in groups of three, or null: 1,23,4 is a slip and not a number. */
+/** Thousands in groups of three, or of two above the last three (12,34,567), or null: 1,23,4 is a slip and not a number. */
 function ungrouped(whole: string, mark: string, fraction: string): string | null {
-  const groups = whole.split(mark)
-  const sound = /^-?\d{1,3}$/.test(groups[0] ?? '') && groups.slice(1).every((group) => group.length === 3)
-  return sound ? groups.join('') + fraction : null
+  const [first = '', ...groups] = whole.split(mark)
+  const higher = groups.slice(0, -1)
+  const isEven = [2, 3].some((size) => higher.every((group) => group.length === size))
+  const isSound = /^-?\d{1,3}$/.test(first) && isEven && groups.at(-1)?.length === 3
+  return isSound ? first + groups.join('') + fraction : null
 }

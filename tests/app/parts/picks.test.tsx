@@ -72,7 +72,7 @@ describe('a notice', () => {
     const onUndo = vi.fn<() => void>()
     const onClose = vi.fn<() => void>()
     render(<Toast text="Deleted" undo={{ label: 'Undo', onUndo }} close={{ label: 'Close', onClose }} />)
-    expect(screen.getByRole('status')).toHaveTextContent('Deleted')
+    expect(screen.getByText('Deleted')).toBeVisible()
     await userEvent.click(screen.getByRole('button', { name: 'Undo' }))
     await userEvent.click(screen.getByRole('button', { name: 'Close' }))
     expect(onUndo).toHaveBeenCalledOnce()

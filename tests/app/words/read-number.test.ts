@@ -45,7 +45,7 @@ describe('a typed number', () => {
   })
 
   it('reads back what it shows, in several locales', () => {
-    for (const locale of ['en', 'fr', 'de', 'pt', 'sw', 'de-CH']) {
+    for (const locale of ['en', 'fr', 'de', 'pt', 'sw', 'de-CH', 'ar-EG', 'hi']) {
       setNumberLocale(locale)
       for (const value of [0, 5, 0.5, 12.25, 1234.5, 1_234_567.25, -1234.5])
         expect(readNumber(showNumber(value))).toBe(value)

@@ -19,6 +19,7 @@ import { ItemSheet } from './ItemSheet.tsx'
 import { itemOfCard } from './item-of-card.ts'
 import { PrintedList } from './PrintedList.tsx'
 import { SellerPart } from './SellerPart.tsx'
+import { SendText } from './SendText.tsx'
 
 /** Buy: everything by seller, from need to money, and the list for the market. */
 export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
@@ -115,6 +116,7 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
           >
             {say('buy.print')}
           </Button>
+          <SendText worked={worked} />
         </section>
       </div>
       <PrintedList worked={worked} column={column} />

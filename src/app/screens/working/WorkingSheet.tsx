@@ -52,6 +52,7 @@ export function WorkingSheet({
       title={words.nameOf(shown)}
       closeLabel={say('sheet.close')}
       onClose={onClose}
+      onCancel={onBack}
       back={path.length > 1 ? { label: say('sheet.back'), onBack } : undefined}
     >
       <Value figure={figureOf(shown, words)} />

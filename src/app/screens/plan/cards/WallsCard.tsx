@@ -1,6 +1,6 @@
+import { withWalls } from '../../../../core/choosing/with-walls.ts'
 import type { WorkedOut } from '../../../../core/work-out.ts'
 import { CATALOGUE_UNITS } from '../../../../core/plan/catalogue.ts'
-import { mortarWasteFor, wallsFor } from '../../../../core/plan/defaults.ts'
 import { Picks } from '../../../parts/Picks.tsx'
 import { useWords } from '../../../words/use-words.tsx'
 import { PlanChoice } from '../../fields/PlanChoice.tsx'
@@ -12,13 +12,12 @@ import { CoursingChoice } from './CoursingChoice.tsx'
 /** What the walls are laid of, how thick their joints, how high, and what fills them. */
 export function WallsCard({ worked }: { readonly worked: WorkedOut }) {
   const { say, named, sizes } = useWords()
-  const { plan, set } = usePlan()
+  const { plan, edit } = usePlan()
   const { unit } = plan.walls
   const choose = (key: string) => {
     const chosen = CATALOGUE_UNITS.find((one) => one.key === key)
     if (chosen === undefined) return
-    const walls = Object.entries(wallsFor(chosen)).map(([field, value]) => [`walls.${field}`, value] as const)
-    set({ ...Object.fromEntries(walls), 'waste.mortar': mortarWasteFor(chosen) })
+    edit((now) => withWalls(now, { unit: chosen, leaf: now.walls.leaf, bond: now.walls.bond }))
   }
   return (
     <>
