@@ -3,7 +3,9 @@ import type { Difference } from '../../device/database/differences.ts'
 import type { Storage } from '../../device/database/open-shelf.ts'
 import type { Saving } from '../../device/database/saver.ts'
 
-/** One plan on the front page. `plan` is null where its data could not be read: it is kept untouched and can be exported raw. */
+/**
+ * One plan on the front page. `plan` is for drawing it: its collections (offers, records) may be empty. It is null where its data could not be read: it is kept untouched and can be exported raw.
+ */
 export interface PlanRow {
   readonly id: string
   readonly name: string

@@ -3,7 +3,6 @@ import { parsePlan } from '../../core/plan/parse-plan.ts'
 import { encodeDocument } from '../../device/database/document-bytes.ts'
 import { newId } from '../../device/database/new-id.ts'
 import { documentFrom, readPlan, readRaw } from '../../device/database/plan-document.ts'
-import { canShareFiles, download, share } from '../../device/sharing/deliver.ts'
 import {
   readChosenFile,
   writePlanFile,
@@ -17,7 +16,6 @@ import { keeper, sessionOf } from './keeper.ts'
 import { store } from './store.ts'
 import { isHere, takeDocument } from './take-document.ts'
 
-export { canShareFiles }
 export type { FileProblem, PlanFile, Private }
 
 /**
@@ -37,26 +35,6 @@ export async function exportPlan(planId: string, chosen: Private = EVERYTHING): 
   const { doc } = documentFrom(stored)
   const name = store.getState().rows.find(({ id }) => id === planId)?.name ?? planId
   return writePlanFile(name, readRaw(doc), encodeDocument(doc), stored)
-}
-
-/** Keeps a plan as a file among the phone's downloads. */
-export async function downloadPlan(planId: string): Promise<void> {
-  download(await exportPlan(planId))
-  await noteBackup()
-}
-
-/** Hands a plan as a file to another app of the phone. */
-export async function sharePlan(planId: string, chosen: Private): Promise<'shared' | 'cancelled' | 'failed'> {
-  const outcome = await share(await exportPlan(planId, chosen))
-  if (outcome === 'shared') await noteBackup()
-  return outcome
-}
-
-async function noteBackup(): Promise<void> {
-  const { shelf } = await keeper()
-  const backedUpAtMs = Date.now()
-  await shelf.putNote('backed-up', backedUpAtMs)
-  store.setState({ backedUpAtMs })
 }
 
 /**

@@ -3,7 +3,10 @@ import { deleteDB, openDB, type DBSchema, type IDBPDatabase } from 'idb'
 export const DATABASE_NAME = 'kilnwright'
 const DATABASE_VERSION = 1
 
-/** What the front page needs of a plan without opening its document. `plan` is as it was written: whoever reads it checks it. */
+/**
+ * What the front page needs of a plan without opening its document. `plan` is the plan with its collections empty, as it was written: whoever reads it
+ * checks it.
+ */
 export interface StoredRow {
   readonly id: string
   readonly name: string

@@ -73,6 +73,13 @@ export function planFields(doc: Y.Doc): Map<string, Y.Item> {
   return found
 }
 
+/** The plan with its collections empty: enough to draw it, and small however many firings it has seen. */
+export function withoutCollections(plan: Plan): Plan {
+  let short: Record<string, unknown> = plan
+  for (const { path } of PLAN_SHAPE.records) short = withValueAt(short, path, {})
+  return short as Plan
+}
+
 /** The plan in the document, lifted to this version and checked. */
 export function readPlan(doc: Y.Doc): Result<Plan, PlanProblem> {
   const raw = readRaw(doc)

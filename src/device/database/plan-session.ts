@@ -6,7 +6,17 @@ import type { StoredRow } from './connection.ts'
 import { tryTogether, valuesOf, type Difference } from './differences.ts'
 import { applyUpdate, encodeDocument, isWaiting, onUpdate } from './document-bytes.ts'
 import { sharing } from './json.ts'
-import { BY_HAND, changesTo, documentFrom, documentOf, planMaps, readPlan, readRaw, write } from './plan-document.ts'
+import {
+  BY_HAND,
+  changesTo,
+  documentFrom,
+  documentOf,
+  planMaps,
+  readPlan,
+  readRaw,
+  withoutCollections,
+  write,
+} from './plan-document.ts'
 import { startSaver, type Saving } from './saver.ts'
 import { startSittings } from './sittings.ts'
 import type { SaveOutcome, Shelf } from './shelf.ts'
@@ -96,7 +106,7 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
     id: planId,
     name: plan.name,
     savedAtMs: Date.now(),
-    plan: trouble === null ? plan : readRaw(doc),
+    plan: trouble === null ? withoutCollections(plan) : readRaw(doc),
     deletedAtMs: null,
   })
   const saver = startSaver({
@@ -118,7 +128,8 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
     trouble = read.ok ? null : (read.problems[0] ?? null)
   }
   const heed = (update: Uint8Array, origin: unknown) => {
-    reread()
+    // What was changed by hand here was checked before it was written.
+    if (origin !== BY_HAND) reread()
     if (!KEPT_ELSEWHERE.has(origin)) saver.add(update)
     around.onChange(session)
   }
@@ -157,6 +168,7 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
       const touched = changes.map(({ path, entry, field }) => [path, entry, field].join('\n')).join('\n\n')
       if (touched !== lastTouched) undoing.stopCapturing()
       lastTouched = touched
+      plan = sharing(plan, checked.value)
       doc.transact(() => {
         sittings.sitDown()
         write(doc, changes, BY_HAND)

@@ -48,13 +48,21 @@ export function startSaver({ savedAtMs, isLasting, save, onAttempt, onChange }: 
     if (isLasting) saving = next
     onChange()
   }
+  // A fault of ours on the way is no reason to say "saving" for ever.
+  const attempt = async (update: Uint8Array): Promise<SaveOutcome> => {
+    try {
+      return await save(update)
+    } catch {
+      return 'failed'
+    }
+  }
   const run = async (): Promise<SaveOutcome> => {
     clearTimeout(timer)
     while (waiting.length > 0) {
       const batch = waiting
       waiting = []
       const update = joined(batch)
-      const outcome = await save(update)
+      const outcome = await attempt(update)
       if (hasEnded) return outcome
       if (outcome !== 'saved') {
         waiting.unshift(update)

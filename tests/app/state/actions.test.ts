@@ -293,7 +293,7 @@ describe('files', () => {
     expect(store.getState().rows).toHaveLength(1)
     await saved()
     await restart()
-    expect(store.getState().rows[0]?.plan).toMatchObject({ ground: { soil: 'laterite' }, offers: { o1: {} } })
+    expect(store.getState().rows[0]?.plan).toMatchObject({ ground: { soil: 'laterite' }, offers: {} })
   })
 
   it('bring a deleted plan back', async () => {
