@@ -2,7 +2,6 @@ import type { Finding } from './basics/finding.ts'
 import { costs, type Costs } from './costs/costs.ts'
 import { totals, type Totals } from './costs/totals.ts'
 import { materialsList, type MaterialsList } from './documents/materials-list.ts'
-import { dryingFindings } from './fish/drying-findings.ts'
 import { fishLoad, type FishLoad } from './fish/load.ts'
 import { trayFrame, type TrayFrame } from './fish/tray-frame.ts'
 import { kilnGeometry, type KilnGeometry } from './geometry/kiln.ts'
@@ -126,7 +125,6 @@ export function kilnOn(masonry: Masonry, plan: Plan, effort?: CuttingEffort): Ki
 
 const findingsOf = (kiln: Kiln): Finding[] => [
   ...kiln.fish.findings,
-  ...dryingFindings(kiln.plan),
   ...kiln.tray.findings,
   ...kiln.coursing.findings,
   ...layoutFindings(kiln.layout),
