@@ -1,7 +1,9 @@
 import { wholeUp } from '../basics/count.ts'
+import { byText } from '../basics/order.ts'
 import { cited, derive, typed, type Derived } from '../basics/derived.ts'
 import type { TrayFrame } from '../fish/tray-frame.ts'
 import type { Plan } from '../plan/schema.ts'
+import { itemOf } from './items.ts'
 import { need, type Need } from './need.ts'
 import { lengthsNeed, timberWaste, type PieceGroup } from './timber.ts'
 
@@ -77,7 +79,7 @@ function coverNeeds(plan: Plan, tray: TrayFrame, covers: Derived<'piece'>): Need
       ]
     }
     case 'board': {
-      const width = cited('cover.board-width', 'm', 0.15, 'common-practice')
+      const width = boardWidth(plan)
       const boards = derive(
         'cover.boards',
         'piece',
@@ -98,6 +100,17 @@ function coverNeeds(plan: Plan, tray: TrayFrame, covers: Derived<'piece'>): Need
     default:
       return kind satisfies never
   }
+}
+
+/** Width of the boards on offer: of the chosen one, else of the first by id; the trade's usual one where none says. */
+function boardWidth({ offers }: Plan): Derived<'m'> {
+  const wide = Object.entries(offers)
+    .filter(([, offer]) => offer.item === 'cover-board' && offer.widthM > 0)
+    .toSorted(([a, one], [b, other]) => Number(other.chosen) - Number(one.chosen) || byText(a, b))
+  const [first] = wide
+  if (first === undefined)
+    return cited('cover.board-width', 'm', itemOf('cover-board').widthM ?? 0.15, 'common-practice')
+  return typed('cover.board-width', 'm', first[1].widthM, `offers.${first[0]}.widthM`)
 }
 
 /** Rails under the cover: four round a framed sheet, two ledgers across boards. */
