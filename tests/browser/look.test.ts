@@ -36,6 +36,7 @@ const SCREENS = [
   'plan/chambers',
   'plan/walls',
   'plan/ground',
+  'plan/compare',
   'buy',
   'buy/item:cement',
   'build',

@@ -21,17 +21,16 @@ import { SoilPicture } from '../pictures/SoilPicture.tsx'
 import { UnitPicture } from '../pictures/UnitPicture.tsx'
 import { FRONT, NEW, placeHref } from '../route.ts'
 import { replaceWith } from '../use-route.ts'
+import { USUAL_UNITS } from '../usual-units.ts'
 import { freeName } from './free-name.ts'
 import { FIRST_GROUND, PICKETS, soilFrom, THUMBS } from './ground-answer.ts'
 import './new-plan.css'
 
-/** Units most markets have; the others stand behind a line that opens. */
-const FIRST_UNITS = ['hollow-450-150-225', 'brick-215-102-65', 'earth-290-140-90', 'adobe-290-140-110']
 const OTHER_SOILS = ['gravel-sandy', 'laterite', 'rock-soft', 'not-to-build']
 const FISH = 'catch.freshKgPerDay'
 
 const firstUnit = (): string =>
-  (FIRST_UNITS.map(unitOf).find((unit) => unit !== undefined) ?? CATALOGUE_UNITS[0])?.key ?? ''
+  (USUAL_UNITS.map(unitOf).find((unit) => unit !== undefined) ?? CATALOGUE_UNITS[0])?.key ?? ''
 const unitOf = (key: string) => CATALOGUE_UNITS.find((unit) => unit.key === key)
 
 /** A plan from three answers: the catch, the wall unit, the ground. The last line says at once what they make. */
@@ -104,7 +103,7 @@ export function NewPlan() {
         <Picks
           name={say('new.unit')}
           isNameShown={false}
-          choices={CATALOGUE_UNITS.filter(({ key }) => FIRST_UNITS.includes(key)).map(unitChoice)}
+          choices={CATALOGUE_UNITS.filter(({ key }) => USUAL_UNITS.includes(key)).map(unitChoice)}
           chosen={unitKey}
           onChoose={setUnitKey}
         />
@@ -113,7 +112,7 @@ export function NewPlan() {
           <Picks
             name={say('new.unit-more')}
             isNameShown={false}
-            choices={CATALOGUE_UNITS.filter(({ key }) => !FIRST_UNITS.includes(key)).map(unitChoice)}
+            choices={CATALOGUE_UNITS.filter(({ key }) => !USUAL_UNITS.includes(key)).map(unitChoice)}
             chosen={unitKey}
             onChoose={setUnitKey}
           />

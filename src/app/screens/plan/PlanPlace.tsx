@@ -1,9 +1,11 @@
 import { useMemo, useState } from 'react'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { KilnDrawing, type View } from '../../drawings/KilnDrawing.tsx'
+import { LinkButton } from '../../parts/Button.tsx'
 import { DecisionLine } from '../../parts/DecisionLine.tsx'
 import { Segments } from '../../parts/Picks.tsx'
 import { useWords } from '../../words/use-words.tsx'
+import { CompareSheet } from '../compare/CompareSheet.tsx'
 import { PlanPicture } from '../pictures/PlanPicture.tsx'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { cardHref } from '../route.ts'
@@ -74,8 +76,12 @@ export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readon
               />
             ))}
           </div>
+          <LinkButton href={cardHref(route.id, 'plan', 'compare')} shape="big">
+            {say('compare.title')}
+          </LinkButton>
         </section>
       </div>
+      {route.card === 'compare' && <CompareSheet route={route} worked={worked} />}
       {isPlanCard(route.card) && (
         <CardSheet key={route.card} card={route.card} route={route} worked={worked} findings={findings} />
       )}

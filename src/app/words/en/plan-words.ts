@@ -1,6 +1,7 @@
 import build from './build.json'
 import buy from './buy.json'
 import catalogue from './catalogue.json'
+import compare from './compare.json'
 import field from './field.json'
 import fishFindings from './fish-findings.json'
 import fishWorking from './fish-working.json'
@@ -12,12 +13,14 @@ import newPlan from './new-plan.json'
 import plan from './plan.json'
 import run from './run.json'
 import sheet from './sheet.json'
+import views from './views.json'
 
 /** What is said inside a plan: loaded with the screens of a plan. */
 export const planWords = {
   ...build,
   ...buy,
   ...catalogue,
+  ...compare,
   ...field,
   ...fishFindings,
   ...fishWorking,
@@ -29,4 +32,5 @@ export const planWords = {
   ...plan,
   ...run,
   ...sheet,
+  ...views,
 }
