@@ -1,5 +1,5 @@
 import type { Plan } from '../../core/plan/schema.ts'
-import type { Difference } from '../../device/database/differences.ts'
+import type { Difference } from '../../device/database/difference.ts'
 import type { Storage } from '../../device/database/open-shelf.ts'
 import type { Saving } from '../../device/database/saver.ts'
 

@@ -1,4 +1,4 @@
-import type { Difference } from '../../device/database/differences.ts'
+import type { Difference } from '../../device/database/difference.ts'
 import { keeper } from './keeper.ts'
 import { store } from './store.ts'
 

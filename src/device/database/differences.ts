@@ -1,22 +1,10 @@
 import * as Y from 'yjs'
 import { applyUpdate, isUpdate, stateOf } from './document-bytes.ts'
 import { sameJson } from './json.ts'
-import { planFields } from './plan-document.ts'
-import { authorOf, type Author } from './sittings.ts'
-
-/** One answer to a decision: undefined where the answer was to take it away. */
-export interface Side {
-  readonly value: unknown
-  readonly author: Author | null
-}
-
-/** A decision that two phones answered without knowing of each other. Both answers are shown; `kept` stands in the plan until someone chooses. */
-export interface Difference {
-  readonly path: string
-  readonly mine: Side
-  readonly theirs: Side
-  readonly kept: 'mine' | 'theirs'
-}
+import type { Difference, Side } from './difference.ts'
+import { entryDifferences } from './entry-differences.ts'
+import { planEntries, planFields } from './plan-document.ts'
+import { authorOf } from './sittings.ts'
 
 export interface Trial {
   /** What the two documents are together; nothing in it is collected, so that the values that lost can still be read. */
@@ -33,6 +21,7 @@ export function tryTogether(ours: Uint8Array, theirs: Uint8Array): Trial | null 
   const doc = new Y.Doc({ gc: false })
   applyUpdate(doc, ours, 'ours')
   const before = planFields(doc)
+  const present = new Set([...planEntries(doc)].filter(([, item]) => !item.deleted).map(([path]) => path))
   const known = Y.decodeStateVector(stateOf(doc))
   try {
     applyUpdate(doc, theirs, 'theirs')
@@ -50,7 +39,7 @@ export function tryTogether(ours: Uint8Array, theirs: Uint8Array): Trial | null 
     if (!sameJson(sides.mine.value, sides.theirs.value))
       differences.push({ path, ...sides, kept: held === mine ? 'mine' : 'theirs' })
   }
-  return { doc, differences }
+  return { doc, differences: [...differences, ...entryDifferences(doc, present, theirs, isNew)] }
 }
 
 /** Every value that a field ever had, in a document where nothing was collected. */

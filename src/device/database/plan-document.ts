@@ -73,6 +73,14 @@ export function planFields(doc: Y.Doc): Map<string, Y.Item> {
   return found
 }
 
+/** What holds the entries of the collections, by their paths; entries taken away too, as long as the document remembers them. */
+export function planEntries(doc: Y.Doc): Map<string, Y.Item> {
+  const found = new Map<string, Y.Item>()
+  for (const { path } of PLAN_SHAPE.records)
+    for (const [entry, item] of recordOf(doc, path)._map) found.set(`${path}.${entry}`, item)
+  return found
+}
+
 /** The plan with its collections empty: enough to draw it, and small however many firings it has seen. */
 export function withoutCollections(plan: Plan): Plan {
   let short: Record<string, unknown> = plan

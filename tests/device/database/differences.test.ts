@@ -91,6 +91,35 @@ describe('a decision answered on two phones', () => {
     ])
   })
 
+  it('is found where one took an entry away that the other changed, and the entry can be put back whole', () => {
+    const mason = phoneOf(start, 'Mason (example)')
+    const treasurer = phoneOf(start, 'Treasurer (example)')
+    treasurer.does(price(90))
+    mason.does((plan) => ({ ...plan, offers: {} }))
+    const entry = { value: offerOf('cement', 90), author: { phone: 'Treasurer (example)', atMs: NOW } }
+    const gone = { value: undefined, author: null }
+    expect(differencesBetween(mason.bytes(), treasurer.bytes())).toEqual([
+      { path: 'offers.o1', mine: gone, theirs: entry, kept: 'mine' },
+    ])
+    expect(differencesBetween(treasurer.bytes(), mason.bytes())).toEqual([
+      { path: 'offers.o1', mine: entry, theirs: gone, kept: 'theirs' },
+    ])
+    meet(mason.doc, treasurer.doc)
+    const plan = readPlan(treasurer.doc)
+    expect(plan.ok && plan.value.offers).toEqual({})
+    expect(differencesBetween(treasurer.bytes(), mason.bytes())).toEqual([])
+  })
+
+  it('is none where an entry was taken away by someone who had seen the last of it', () => {
+    const mason = phoneOf(start, 'Mason (example)')
+    const treasurer = phoneOf(start, 'Treasurer (example)')
+    treasurer.does(price(90))
+    meet(mason.doc, treasurer.doc)
+    mason.does((plan) => ({ ...plan, offers: {} }))
+    expect(differencesBetween(treasurer.bytes(), mason.bytes())).toEqual([])
+    expect(differencesBetween(mason.bytes(), treasurer.bytes())).toEqual([])
+  })
+
   it('is none where one had seen the other’s answer, where both said the same, or where only one spoke', () => {
     const mason = phoneOf(start, 'Mason (example)')
     const treasurer = phoneOf(start, 'Treasurer (example)')
