@@ -7,6 +7,7 @@ import type { Drawing } from '../../core/documents/drawings/drawing.ts'
 import type { WorkedOut } from '../../core/work-out.ts'
 import { DrawingFrame } from '../parts/DrawingFrame.tsx'
 import { DrawingSheet } from './DrawingSheet.tsx'
+import { OpenDrawing } from './OpenDrawing.tsx'
 import { useWriting } from './use-writing.ts'
 
 export type View = 'plan' | 'front' | 'section'
@@ -16,16 +17,20 @@ export function KilnDrawing({
   view,
   worked,
   findings,
+  onOpen,
 }: {
   readonly view: View
   readonly worked: WorkedOut
   readonly findings: readonly Finding[]
+  /** Hears a tap that wants the drawing over the whole screen. */
+  readonly onOpen?: () => void
 }) {
   const { writing, spoken, unit } = useWriting()
   const drawing = useMemo(() => drawingOf(view, worked, findings), [view, worked, findings])
   return (
     <DrawingFrame {...(unit !== undefined && { unit })}>
       <DrawingSheet drawing={drawing} writing={writing} spoken={spoken} />
+      {onOpen && <OpenDrawing view={view} onOpen={onOpen} />}
     </DrawingFrame>
   )
 }

@@ -1,6 +1,6 @@
 import { Fragment } from 'react'
 import type { Shape } from '../../core/documents/drawings/drawing.ts'
-import { FIGURE_HEIGHT, figureWidth, type Paper } from './paper.ts'
+import { figureWidth, type Paper } from './paper.ts'
 
 export type Dimension = Extract<Shape, { kind: 'dimension' }>
 
@@ -70,7 +70,7 @@ interface FigureAt {
   readonly axis: 'x' | 'y'
 }
 
-/** Which figures are written: all that fit; for a row of equal ones that do not, one with their number; unequal minor ones that do not fit are left out. */
+/** Which figures are written: for a row of equal ones too narrow for them, one with their number; else all that stand clear of each other, the ones with most room first. */
 function figuresOf(laid: readonly Laid[]): FigureAt[] {
   const figures: FigureAt[] = []
   const rows = new Map<string, Laid[]>()
@@ -94,15 +94,14 @@ function figuresOf(laid: readonly Laid[]): FigureAt[] {
       })
       continue
     }
-    for (const one of row) {
-      if (one.dimension.minor === true && !fits(one) && figureWidth(one.text) - FIGURE_HEIGHT > one.toU - one.fromU)
-        continue
-      figures.push({
-        text: one.text,
-        middleU: (one.fromU + one.toU) / 2,
-        acrossU: one.acrossU,
-        axis: one.dimension.axis,
-      })
+    const taken: { readonly fromU: number; readonly toU: number }[] = []
+    for (const one of row.toSorted((a, b) => Number(fits(b)) - Number(fits(a)) || b.toU - b.fromU - a.toU + a.fromU)) {
+      const middleU = (one.fromU + one.toU) / 2
+      const halfU = figureWidth(one.text) / 2 + 3
+      const isTaken = taken.some((other) => middleU + halfU > other.fromU && middleU - halfU < other.toU)
+      if (isTaken || (one.dimension.minor === true && !fits(one))) continue
+      taken.push({ fromU: middleU - halfU, toU: middleU + halfU })
+      figures.push({ text: one.text, middleU, acrossU: one.acrossU, axis: one.dimension.axis })
     }
   }
   return figures

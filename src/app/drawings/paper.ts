@@ -1,4 +1,4 @@
-import type { Box, Drawing, Shape, Side } from '../../core/documents/drawings/drawing.ts'
+import type { Box, Drawing, Point, Shape, Side } from '../../core/documents/drawings/drawing.ts'
 
 /** Paper units are CSS pixels at a sheet 320 wide, where figures are 15 high: 16 px on a 360 px phone. */
 export const SHEET_WIDTH = 320
@@ -15,6 +15,8 @@ export interface Paper {
   readonly unitsPerM: number
   readonly x: (xM: number) => number
   readonly y: (yM: number) => number
+  /** Back from the paper to the model. */
+  readonly modelAt: (xU: number, yU: number) => Point
   /** Distance across the paper at which a lane of a side runs: x for left and right, y for top and bottom. */
   readonly lane: (side: Side, lane: number) => number
 }
@@ -82,8 +84,16 @@ export function paperFor(drawing: Drawing, widthU = SHEET_WIDTH, mostHighU = 300
         return side satisfies never
     }
   }
-  return { widthU, heightU: bottomU + margins.bottom, unitsPerM, x, y, lane }
+  const modelAt = (xU: number, yU: number): Point => [x0M + (xU - leftU) / unitsPerM, y0M + (bottomU - yU) / unitsPerM]
+  return { widthU, heightU: bottomU + margins.bottom, unitsPerM, x, y, modelAt, lane }
 }
 
 /** Width of a figure on the paper, near enough to decide whether it fits: tabular digits are 0.56 of the height. */
 export const figureWidth = (text: string, heightU = FIGURE_HEIGHT): number => text.length * heightU * 0.56
+
+/** Paper units a metre at which a brick's length can be read inside it. */
+const READABLE_PER_M = 150
+
+/** Width of a sheet on which even the figures inside short units can be read. */
+export const readableWidth = ({ box }: Drawing): number =>
+  Math.max(SHEET_WIDTH, (box.x1M - box.x0M) * READABLE_PER_M + 2 * LEVELS_WIDTH)

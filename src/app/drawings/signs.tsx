@@ -1,3 +1,5 @@
+import type { PlacedFlag } from './flags.ts'
+
 /** Signs that do not scale with the model: levels, flags, pegs, arrows, the fire. */
 const r = (value: number): string => String(Math.round(value * 100) / 100)
 
@@ -29,17 +31,7 @@ export function Levels({
   ))
 }
 
-export function Flag({
-  xU,
-  yU,
-  level,
-  number,
-}: {
-  readonly xU: number
-  readonly yU: number
-  readonly level: 'problem' | 'caution' | 'good'
-  readonly number: number
-}) {
+export function Flag({ xU, yU, level, number, more }: PlacedFlag) {
   const middle = level === 'caution' ? 7 : 5
   return (
     <g>
@@ -48,6 +40,7 @@ export function Flag({
       {level === 'good' && <circle className="k-flag-good" cx={r(xU)} cy={r(yU)} r="10" />}
       <text className={`flag ${level}`} x={r(xU)} y={r(yU + middle)} textAnchor="middle">
         {number}
+        {more ? '+' : ''}
       </text>
     </g>
   )

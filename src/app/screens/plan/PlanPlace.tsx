@@ -1,6 +1,7 @@
-import { useMemo, useState } from 'react'
+import { lazy, Suspense, useMemo, useState } from 'react'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { KilnDrawing, type View } from '../../drawings/KilnDrawing.tsx'
+import { DrawingFrame } from '../../parts/DrawingFrame.tsx'
 import { LinkButton } from '../../parts/Button.tsx'
 import { DecisionLine } from '../../parts/DecisionLine.tsx'
 import { Segments } from '../../parts/Picks.tsx'
@@ -19,13 +20,41 @@ import { worstFirst } from './order-findings.ts'
 import './plan.css'
 import { TotalAloud } from './TotalAloud.tsx'
 
-const VIEWS: readonly View[] = ['plan', 'front', 'section']
+const VIEWS = ['plan', 'front', 'section', 'inside'] as const
+
+// Seen only by who asks for them: loaded then, from this phone.
+const InsideDrawing = lazy(() =>
+  import('../../drawings/InsideDrawing.tsx').then(({ InsideDrawing: shown }) => ({ default: shown })),
+)
+const DrawingViewer = lazy(() =>
+  import('../../drawings/DrawingViewer.tsx').then(({ DrawingViewer: shown }) => ({ default: shown })),
+)
+
+function OneView({
+  view,
+  worked,
+  findings,
+  onOpen,
+}: {
+  readonly view: View | 'inside'
+  readonly worked: WorkedOut
+  readonly findings: WorkedOut['findings']
+  readonly onOpen: () => void
+}) {
+  if (view !== 'inside') return <KilnDrawing view={view} worked={worked} findings={findings} onOpen={onOpen} />
+  return (
+    <Suspense fallback={<DrawingFrame>{null}</DrawingFrame>}>
+      <InsideDrawing worked={worked} findings={findings} onOpen={onOpen} />
+    </Suspense>
+  )
+}
 
 /** Plan: the drawing on top, what to know under it, then every decision with its present answer. */
 export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
   const words = useWords()
   const { say, named } = words
-  const [view, setView] = useState<View>('plan')
+  const [view, setView] = useState<View | 'inside'>('plan')
+  const [opened, setOpened] = useState<View | 'inside' | null>(null)
   const findings = useMemo(() => worstFirst(worked.findings), [worked.findings])
   const { plan, fish, costs } = worked
   const units = worked.needs.find(({ item }) => item === 'wall-unit')
@@ -35,11 +64,26 @@ export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readon
       <div className="split">
         <section className="look stack" aria-label={say('plan.drawings')}>
           <div className="one-view">
-            <KilnDrawing view={view} worked={worked} findings={findings} />
+            <OneView
+              view={view}
+              worked={worked}
+              findings={findings}
+              onOpen={() => {
+                setOpened(view)
+              }}
+            />
           </div>
           <div className="all-views">
             {VIEWS.map((one) => (
-              <KilnDrawing key={one} view={one} worked={worked} findings={findings} />
+              <OneView
+                key={one}
+                view={one}
+                worked={worked}
+                findings={findings}
+                onOpen={() => {
+                  setOpened(one)
+                }}
+              />
             ))}
           </div>
           <div className="one-view">
@@ -82,6 +126,18 @@ export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readon
         </section>
       </div>
       {route.card === 'compare' && <CompareSheet route={route} worked={worked} />}
+      {opened !== null && (
+        <Suspense fallback={null}>
+          <DrawingViewer
+            worked={worked}
+            findings={findings}
+            start={opened}
+            onClose={() => {
+              setOpened(null)
+            }}
+          />
+        </Suspense>
+      )}
       {isPlanCard(route.card) && (
         <CardSheet key={route.card} card={route.card} route={route} worked={worked} findings={findings} />
       )}

@@ -1,5 +1,5 @@
 import type { Layout, PlacedUnit } from '../../layout/contract.ts'
-import { rectangle, type Drawing, type Ink, type Point, type Shape } from './drawing.ts'
+import { rectangle, type Drawing, type Ink, type Point, type Shape, type Side } from './drawing.ts'
 
 /** How far a course has been laid: units before `laid` are down, the one at `laid` is next. Null where nobody is counting. */
 export interface Laying {
@@ -39,6 +39,7 @@ export function courseView(
   const units = course === undefined ? [] : layout.units.slice(course.firstUnit, course.endUnit)
   const above = next === undefined ? [] : layout.units.slice(next.firstUnit, next.endUnit)
   const shapes: Shape[] = []
+  const marginM = 0.06 * layout.lengthM
   for (const [index, unit] of units.entries()) {
     const ink = inkOf(unit, index, laying)
     shapes.push({ kind: 'area', ink, rings: [onPlan(unit)], tag: `unit-${unit.id}` })
@@ -53,7 +54,7 @@ export function courseView(
   for (const [index, unit] of units.entries()) {
     const isLaid = laying !== null && index < laying.laid
     const ownM = unit.cutLengthM ?? Math.max(unit.dxM, unit.dyM)
-    shapes.push(lengthText(unit, ownM, isLaid))
+    shapes.push(lengthText(unit, ownM, isLaid), ...orderText(layout, unit, index + 1))
   }
   for (const opening of layout.openings) {
     const open = opening.boxes.some(
@@ -65,12 +66,12 @@ export function courseView(
       axis: 'x',
       fromM: opening.xM,
       toM: opening.xM + opening.widthM,
-      place: { side: 'bottom', lane: 0, edgeM: 0 },
+      place: { side: 'bottom', lane: 0 },
       value: { lengthM: opening.widthM },
     })
   }
   return {
-    box: { x0M: 0, y0M: 0, x1M: layout.lengthM, y1M: layout.depthM },
+    box: { x0M: -marginM, y0M: -marginM, x1M: layout.lengthM + marginM, y1M: layout.depthM + marginM },
     shapes,
     label: { key: 'drawing.course-label', args: { course: courseIndex, count: units.length } },
   }
@@ -92,4 +93,24 @@ function lengthText(
     roomM: turned ? box.dyM : box.dxM,
     ...(isLaid && { on: 'soot' as const }),
   }
+}
+
+/** Its number in the order of laying, outside the wall that it shows on; the inner leaf of a thick wall goes without. */
+function orderText({ lengthM, depthM }: Layout, unit: PlacedUnit, number: number): readonly Shape[] {
+  const { xM, yM, dxM, dyM } = unit
+  const text = (at: Point, beside: Side): Shape => ({
+    kind: 'text',
+    at,
+    text: number,
+    order: true,
+    beside,
+    ...(beside === 'top' || beside === 'bottom' ? { roomM: dxM + 0.01 } : { highM: dyM }),
+  })
+  const isSide = dyM > dxM
+  if (isSide && xM < 1e-6) return [text([0, yM + dyM / 2], 'left')]
+  if (isSide && xM + dxM > lengthM - 1e-6) return [text([lengthM, yM + dyM / 2], 'right')]
+  if (yM < 1e-6) return [text([xM + dxM / 2, 0], 'bottom')]
+  if (yM + dyM > depthM - 1e-6) return [text([xM + dxM / 2, depthM], 'top')]
+  if (isSide && unit.wall.startsWith('divider')) return [text([xM + dxM, yM + dyM / 2], 'right')]
+  return []
 }

@@ -62,13 +62,29 @@ export type Ink =
   | 'face-shaded'
   | 'top'
   | 'steel'
+  | 'veil-shaded'
+  | 'inner'
+  | 'inner-shaded'
+  | 'shade'
+  | 'lintel-veil'
+  | 'unit-chosen'
+  | 'mesh-cut'
 
 export type Side = 'top' | 'bottom' | 'left' | 'right'
 
 export type Shape =
   /** Closed rings; a ring inside another is a hole. `tag` names the thing that a tap tells about. */
-  | { readonly kind: 'area'; readonly ink: Ink; readonly rings: readonly (readonly Point[])[]; readonly tag?: string }
+  | {
+      readonly kind: 'area'
+      readonly ink: Ink
+      readonly rings: readonly (readonly Point[])[]
+      readonly tag?: string
+      /** In a drawing that builds up: the course from which it is seen, and the last one where something comes over it. */
+      readonly shown?: { readonly fromCourse: number; readonly toCourse?: number }
+    }
   | { readonly kind: 'line'; readonly ink: Ink; readonly points: readonly Point[] }
+  /** Many lines of one ink, drawn as one. */
+  | { readonly kind: 'lines'; readonly ink: Ink; readonly lines: readonly (readonly Point[])[] }
   /** A dimension along one axis, outside the model in a lane of a side, or inside it at `atM`. */
   | {
       readonly kind: 'dimension'
@@ -92,12 +108,18 @@ export type Shape =
       readonly at: Point
       readonly text: string | Figure | number
       readonly size?: 'small' | 'tiny' | 'big'
+      /** Beside the place rather than on it. */
+      readonly beside?: Side
       readonly turned?: boolean
       readonly order?: boolean
       readonly on?: 'soot'
+      readonly ember?: boolean
+      /** Turned to run along a slanting line, degrees anticlockwise. */
+      readonly slantDeg?: number
       readonly anchor?: 'start' | 'middle' | 'end'
-      /** Room along the text: left out where it would not fit. */
+      /** Room along the text and across it: left out where it would not fit. */
       readonly roomM?: number
+      readonly highM?: number
     }
   | {
       readonly kind: 'words'
@@ -105,8 +127,15 @@ export type Shape =
       readonly key: string
       readonly args?: Readonly<Record<string, Figure | number | string>>
       readonly lane?: { readonly side: 'bottom' | 'top'; readonly lane: number }
+      readonly anchor?: 'start' | 'middle' | 'end'
+      readonly roomM?: number
     }
-  | { readonly kind: 'fire'; readonly at: Point; readonly heightM: number }
+  | {
+      readonly kind: 'fire'
+      readonly at: Point
+      readonly heightM: number
+      readonly shown?: { readonly fromCourse: number; readonly toCourse?: number }
+    }
   | { readonly kind: 'arrow'; readonly from: Point; readonly to: Point; readonly ember?: boolean }
   | { readonly kind: 'peg'; readonly at: Point; readonly name?: string; readonly driven: boolean }
   | {

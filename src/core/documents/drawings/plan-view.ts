@@ -32,10 +32,14 @@ function cutMasonry({ outside, chambers, openings }: KilnGeometry): Point[] {
   return ring
 }
 
+/** Up to so many, a chamber is wide enough on a phone to carry its own figure. */
+const FEW_CHAMBERS = 4
+
 /** Plan at the height of the openings, front at the bottom: walls cut, trench as a hidden line, what a tape must find. */
 export function planView({ geometry }: DrawnKiln, flags: readonly Finding[]): Drawing {
   const { outside, chambers, openings, footing, clearSide, outsideLength, outsideDepth } = geometry
   const trench = footing.shape.outline
+  const crowded = chambers.length > FEW_CHAMBERS
   const shapes: Shape[] = [
     { kind: 'area', ink: 'hidden', rings: [rectangle(trench.x0M, trench.y0M, trench.x1M, trench.y1M)] },
     { kind: 'area', ink: 'masonry', rings: [cutMasonry(geometry)] },
@@ -59,7 +63,7 @@ export function planView({ geometry }: DrawnKiln, flags: readonly Finding[]): Dr
         axis: 'x',
         fromM: chamber.x0M,
         toM: chamber.x1M,
-        place: { atM: chamber.y0M + 0.74 * sideM },
+        place: crowded ? { side: 'top', lane: 0, edgeM: outside.y1M } : { atM: chamber.y0M + 0.74 * sideM },
         value: { lengthM: sideM },
         working: clearSide,
       },
@@ -82,7 +86,7 @@ export function planView({ geometry }: DrawnKiln, flags: readonly Finding[]): Dr
       axis: 'x',
       fromM: outside.x0M,
       toM: outside.x1M,
-      place: { side: 'top', lane: 0, edgeM: outside.y1M },
+      place: { side: 'top', lane: crowded ? 1 : 0, edgeM: outside.y1M },
       value: { lengthM: outsideLength.value },
       working: outsideLength,
     },
