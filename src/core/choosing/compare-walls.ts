@@ -1,4 +1,4 @@
-import { counted, derive, sumOf, typed, type Derived } from '../basics/derived.ts'
+import { cited, counted, derive, sumOf, type Derived } from '../basics/derived.ts'
 import type { ItemKey } from '../quantities/items.ts'
 import type { Plan } from '../plan/schema.ts'
 import { workOut, type WorkedOut } from '../work-out.ts'
@@ -63,12 +63,14 @@ export const boughtIn = (lines: WorkedOut['purchase']['lines']): Derived<'money'
     lines.flatMap(({ seller, cost }) => (seller === 'hardware' && cost !== null ? [cost] : [])),
   )
 
+/** Mass of one unit by its published size and the usual weight of what it is made of. */
 function massOf({ unit }: WallChoice): Derived<'kg'> {
-  const l = typed('unit.length', 'm', unit.lengthM, 'walls.unit.lengthM')
-  const w = typed('unit.width', 'm', unit.widthM, 'walls.unit.widthM')
-  const h = typed('unit.height', 'm', unit.heightM, 'walls.unit.heightM')
-  const v = typed('unit.void', '1', unit.voidFraction, 'walls.unit.voidFraction')
-  const d = typed('unit.density', 'kg/m3', unit.densityKgM3, 'walls.unit.densityKgM3')
+  const { size, void: hollow = size } = unit.sources
+  const l = cited('unit.length', 'm', unit.lengthM, size)
+  const w = cited('unit.width', 'm', unit.widthM, size)
+  const h = cited('unit.height', 'm', unit.heightM, size)
+  const v = cited('unit.void', '1', unit.voidFraction, hollow)
+  const d = cited('unit.density', 'kg/m3', unit.densityKgM3, 'common-practice')
   return derive(
     'unit.mass',
     'kg',
