@@ -7,6 +7,7 @@ import { exportPlan, openExample, openFile } from '../../../src/app/state/file-a
 import { codeTools, offerHandOver, takeHandOver, takeLink } from '../../../src/app/state/hand-over-actions.ts'
 import { planHistory, restoreCopy } from '../../../src/app/state/history-actions.ts'
 import { eraseEverything, namePhone } from '../../../src/app/state/phone-actions.ts'
+import { canShareFiles, sharePlan } from '../../../src/app/state/save-plan-file.ts'
 import { store } from '../../../src/app/state/store.ts'
 import { offerOf } from '../../device/plans.ts'
 
@@ -180,6 +181,33 @@ describe('three phones, no network', () => {
     await takeUp('Officer')
     await takeHandOver(back)
     expect(open().plan.members).toEqual({ m1: { name: 'Abena (example)', weight: 2 } })
+  })
+
+  it('go to another app as a file with what was chosen; only a file that left counts as kept elsewhere', async () => {
+    const handed: File[] = []
+    let answer: 'shared' | 'cancelled' = 'cancelled'
+    vi.stubGlobal('navigator', {
+      canShare: ({ files }: { readonly files: readonly File[] }) => files.length > 0,
+      share: ({ files }: { readonly files: readonly File[] }) => {
+        handed.push(...files)
+        return answer === 'shared' ? Promise.resolve() : Promise.reject(new DOMException('', 'AbortError'))
+      },
+    })
+    await takeUp('Officer')
+    const id = await createPlan(FIRST)
+    setField('members.m1', { name: 'Abena (example)', weight: 1 })
+    expect(canShareFiles()).toBe(true)
+    expect(await sharePlan(id, NONE)).toBe('cancelled')
+    expect(store.getState().backedUpAtMs).toBeNull()
+    answer = 'shared'
+    expect(await sharePlan(id, NONE)).toBe('shared')
+    expect(store.getState().backedUpAtMs).toBeGreaterThan(Date.now() - 60_000)
+    const [file] = handed
+    expect(file?.name).toBe('By-the-landing.kilnwright.json')
+    expect(await file?.text()).not.toContain('Abena')
+    await saved()
+    await takeUp('Officer')
+    expect(store.getState().backedUpAtMs).toBeGreaterThan(Date.now() - 60_000)
   })
 
   it('pass over what is no hand-over, and change nothing', async () => {
