@@ -144,6 +144,7 @@ describe('bond, geometry of the units', () => {
       goodCuts: [],
       trim: 5000,
       loss: 3000,
+      cutWorth: 0.15,
       lap: 230_000,
       aim: 230_000,
       jointMin: 10_000,

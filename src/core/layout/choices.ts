@@ -5,7 +5,8 @@ import { toMetres } from './micrometres.ts'
 const startOf = (start: number | undefined): 0 | 1 => (start === 1 ? 1 : 0)
 
 /** The choices a laid plan follows from: laying it again with them gives the same walls. */
-export const choicesOf = (whole: WholeLaid): LayoutChoices => ({
+export const choicesOf = (whole: WholeLaid, thorough: boolean): LayoutChoices => ({
+  thorough,
   owns: whole.owns,
   cutPlaces: {
     front: whole.front.place,

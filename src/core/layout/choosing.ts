@@ -1,5 +1,5 @@
 import type { LayoutChoices } from './contract.ts'
-import type { Effort, LaidWall, Look, Owns, Workshop } from './schemes.ts'
+import type { LaidWall, Look, Owns, Workshop } from './schemes.ts'
 import { backWall, crossWall, frontWall, looking, lookingAt } from './schemes.ts'
 import { bearingsToTry, type Bearing } from './heads.ts'
 import { pairCuts } from './pairing.ts'
@@ -56,8 +56,9 @@ export function wholeScore(shop: Workshop, whole: WholeLaid): WholeScore {
 }
 
 /** Smaller is better, in the order the layout is judged. */
-export const wholeOrder = (a: WholeScore, b: WholeScore): number =>
+export const wholeOrder = (a: WholeScore, b: WholeScore, sought: 'units' | 'cuts'): number =>
   a.breaches - b.breaches ||
+  (sought === 'cuts' ? a.cuts - b.cuts : 0) ||
   a.bought - b.bought ||
   a.cuts - b.cuts ||
   a.cutLengths - b.cutLengths ||
@@ -88,12 +89,12 @@ export type Looks = Readonly<Record<keyof LayoutChoices['cutPlaces'], Look>>
 
 export const sameLook = (look: Look): Looks => ({ front: look, back: look, left: look, right: look, divider: look })
 
-export const chosenLooks = ({ cutPlaces, starts }: LayoutChoices): Looks => ({
-  front: lookingAt(cutPlaces.front, 0),
-  back: lookingAt(cutPlaces.back, starts.back),
-  left: lookingAt(cutPlaces.left, starts.left),
-  right: lookingAt(cutPlaces.right, starts.right),
-  divider: lookingAt(cutPlaces.divider, starts.divider),
+export const chosenLooks = ({ cutPlaces, starts, thorough }: LayoutChoices): Looks => ({
+  front: lookingAt(cutPlaces.front, 0, thorough),
+  back: lookingAt(cutPlaces.back, starts.back, thorough),
+  left: lookingAt(cutPlaces.left, starts.left, thorough),
+  right: lookingAt(cutPlaces.right, starts.right, thorough),
+  divider: lookingAt(cutPlaces.divider, starts.divider, thorough),
 })
 
 type WallName = keyof LayoutChoices['cutPlaces']
@@ -146,7 +147,7 @@ function pairedWhole(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks)
         if (way === whole[name]) continue
         const other = { ...whole, [name]: way }
         const otherScore = wholeScore(shop, other)
-        if (wholeOrder(otherScore, score) >= 0) continue
+        if (wholeOrder(otherScore, score, shop.sought) >= 0) continue
         whole = other
         score = otherScore
         changed = true
@@ -156,10 +157,11 @@ function pairedWhole(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks)
 }
 
 /** Sum of what single walls can tell: to see which schemes are worth pairing cuts for. */
-const rough = (whole: WholeLaid, chambers: number): number => {
+const rough = (whole: WholeLaid, { frame, sought }: Workshop): number => {
+  const cutWeight = sought === 'cuts' ? 1000 : 0.01
   let total = 0
-  for (const [{ score }, times] of wallsOf(whole, chambers))
-    total += times * (score.breaches * 1e6 + score.units * 10 + score.cuts * 0.01)
+  for (const [{ score }, times] of wallsOf(whole, frame.chambers))
+    total += times * (score.breaches * 1e6 + score.units * 10 + score.cuts * cutWeight)
   return total
 }
 
@@ -169,37 +171,85 @@ export interface Chosen {
 }
 
 const LOOKED_AT_AGAIN = 4
-const better = (a: Chosen, b: Chosen | undefined): Chosen =>
-  b === undefined || wholeOrder(a.score, b.score) < 0 ? a : b
+/** A longer bearing is looked at again where a glance finds it no worse than this, against the best so far looked at twice. */
+const WORTH_A_LOOK = 1.2
 
-/** Ranks every junction scheme at a glance, looks at the best again and pairs their cuts. */
-function bestScheme(shop: Workshop, bearing: Bearing, effort: Effort): Chosen {
-  const { chambers } = shop.frame
+/** Junction schemes by what a glance at each wall tells, best first. */
+export function rankedSchemes(shop: Workshop, bearing: Bearing): Owns[] {
   const glance = sameLook(looking('glance'))
-  const looks = sameLook(looking(effort))
-  const ranked = junctionSchemes(shop)
-    .map((owns) => ({ owns, rough: rough(layWhole(shop, owns, bearing, glance), chambers) }))
+  return junctionSchemes(shop)
+    .map((owns) => ({ owns, rough: rough(layWhole(shop, owns, bearing, glance), shop) }))
     .sort((a, b) => a.rough - b.rough)
-    .slice(0, effort === 'deep' ? undefined : LOOKED_AT_AGAIN)
-  let best: Chosen | undefined
-  for (const { owns } of ranked) {
-    best = better(pairedWhole(shop, owns, bearing, looks), best)
-  }
-  if (best === undefined) throw new Error('no junction scheme')
-  return best
+    .map(({ owns }) => owns)
 }
 
-/** The quick search: every junction scheme at the bearing asked; longer bearings where that leaves a breach in the front. */
-export function chooseWhole(shop: Workshop, effort: Effort = 'quick'): Chosen {
+/** Bearings to change to, both ends or one: over everything first, which leaves no lintel end to lap. */
+function longerBearings(
+  outers: readonly number[],
+  inners: readonly number[],
+  effort: 'quick' | 'deep',
+): Partial<Bearing>[] {
+  const [, ...outer] = outers
+  const [, ...inner] = inners
+  const both = outer.flatMap((o) => inner.map((i) => ({ outer: o, inner: i })))
+  const over = outer.at(-1)
+  const joined = inner[0]
+  const first = over === undefined || joined === undefined ? [] : [{ outer: over, inner: joined }]
+  const single = [...outer.map((o) => ({ outer: o })), ...inner.map((i) => ({ inner: i }))]
+  return effort === 'deep' ? [...first, ...single, ...both] : [...first, ...single]
+}
+
+/** The best of the plans tried so far, and how many. */
+export interface SearchStep {
+  readonly best: Chosen
+  readonly done: number
+  readonly of: number
+}
+
+/**
+ * Tries junction schemes at the bearing asked, the likeliest first; then longer bearings for the best, where laps in its
+ * front are short. Quick looks at a few schemes again; deep at all, in every way.
+ */
+export function* searched(shop: Workshop, effort: 'quick' | 'deep'): Generator<SearchStep> {
   const { outers, inners } = bearingsToTry(shop.frame, shop.head, shop.rules.along.jointUsual)
   const asked = { outer: outers[0] ?? 0, inner: inners[0] ?? 0 }
-  let best = bestScheme(shop, asked, effort)
   const looks = sameLook(looking(effort))
-  const tryBearing = (bearing: Bearing): void => {
-    if (best.whole.front.score.breaches === 0) return
-    best = better(pairedWhole(shop, best.whole.owns, bearing, looks), best)
+  const ranked = rankedSchemes(shop, asked)
+  const schemes = effort === 'deep' ? ranked : ranked.slice(0, LOOKED_AT_AGAIN)
+  const longer = longerBearings(outers, inners, effort)
+  const of = schemes.length + 3 * longer.length
+  let best: Chosen | undefined
+  let done = 0
+  const tried = (owns: Owns, bearing: Bearing): SearchStep => {
+    const chosen = pairedWhole(shop, owns, bearing, looks)
+    if (best === undefined || wholeOrder(chosen.score, best.score, shop.sought) < 0) best = chosen
+    done++
+    return { best, done, of }
   }
-  for (const outer of outers.slice(1)) tryBearing({ outer, inner: best.whole.bearing.inner })
-  for (const inner of inners.slice(1)) tryBearing({ outer: best.whole.bearing.outer, inner })
+  for (const owns of schemes) yield tried(owns, asked)
+  if (best === undefined) throw new Error('no junction scheme')
+  const glance = sameLook(looking('glance'))
+  for (const change of longer)
+    for (const frontOwns of [null, 0, 1] as const) {
+      const { whole, score } = best
+      if (score.breaches === 0) return
+      const bearing = { ...whole.bearing, ...change }
+      const owns = whole.owns.map((parity, junction) => (junction < 3 && frontOwns !== null ? frontOwns : parity))
+      const breaches = breachesOf(shop, layWhole(shop, owns, bearing, glance))
+      if (breaches <= score.breaches * WORTH_A_LOOK) yield tried(owns, bearing)
+    }
+}
+
+const breachesOf = (shop: Workshop, whole: WholeLaid): number => {
+  let breaches = 0
+  for (const [{ score }, times] of wallsOf(whole, shop.frame.chambers)) breaches += score.breaches * times
+  return breaches
+}
+
+/** The whole search at once. */
+export function chooseWhole(shop: Workshop, effort: 'quick' | 'deep' = 'quick'): Chosen {
+  let best: Chosen | undefined
+  for (const step of searched(shop, effort)) best = step.best
+  if (best === undefined) throw new Error('no junction scheme')
   return best
 }

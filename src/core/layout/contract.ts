@@ -57,6 +57,8 @@ export interface LayoutRequest {
   readonly opening: { readonly widthM: number; readonly head: Head }
   /** What one cut takes away: the saw's kerf, or what a bolster spoils. */
   readonly cutLossM: number
+  /** Fewest units bought (the default) or fewest cuts: they are different layouts. */
+  readonly sought?: 'units' | 'cuts'
   /** What a deep search chose, so that every phone lays the same wall. */
   readonly turned?: LayoutChoices
   readonly lowestCourseAt?: LowestCourseAt
@@ -73,6 +75,8 @@ export type CutPlace = 'any' | 'first' | 'last' | 'middle' | 'ends' | 'bays' | '
  * back left, back middle, back right), the parity of the courses in which the front or back wall runs through it.
  */
 export interface LayoutChoices {
+  /** Laid by a deep search: every course laid again between its neighbours until nothing improves. */
+  readonly thorough: boolean
   readonly owns: readonly (0 | 1)[]
   readonly cutPlaces: Readonly<Record<'front' | 'back' | 'left' | 'right' | 'divider', CutPlace>>
   /** Course of the pair from which a wall is worked out, 0 or 1, by wall. */
@@ -265,7 +269,7 @@ export interface LayoutTrace {
   readonly tried: number
   readonly choices: LayoutChoices
   /** What was made small, in this order. */
-  readonly order: readonly ['breaches', 'bought', 'cutPieces', 'cutLengths', 'lap']
+  readonly order: readonly ('breaches' | 'bought' | 'cutPieces' | 'cutLengths' | 'lap')[]
   readonly breaches: number
   readonly cutLengths: number
   readonly smallestLapM: number

@@ -16,6 +16,8 @@ export interface PieceRule {
   readonly goodCuts: readonly number[]
   /** Least that a cut can take off. */
   readonly trim: number
+  /** What one cut fewer is worth, in units. */
+  readonly cutWorth: number
   /** What a cut takes away. */
   readonly loss: number
   readonly lap: number
@@ -28,8 +30,6 @@ export interface PieceRule {
 
 /** Weight of a breach against a unit: no number of units is worth one. */
 export const BREACH = 100
-/** What one more cut is worth in units. */
-export const CUT = 0.15
 /** Offcuts of one run often serve another, so only half of what a cut loses counts against it. */
 const LOST = 0.5
 const MOST_STEPS = 160
@@ -104,9 +104,9 @@ function perpendCost(at: number, avoid: readonly number[], rule: PieceRule): num
 }
 
 /** A cut piece: the cut itself, and half the share of a unit lost where only pieces of this one length come out of it. */
-function pieceCost(piece: number, { length, loss }: PieceRule): number {
+function pieceCost(piece: number, { length, loss, cutWorth }: PieceRule): number {
   const perUnit = Math.max(1, Math.trunc((length + loss) / (piece + loss)))
-  return CUT + LOST * (1 / perUnit - (piece + loss) / (length + loss))
+  return cutWorth + LOST * (1 / perUnit - (piece + loss) / (length + loss))
 }
 
 /** No cut, or all of the shortening in one cut, where that does best: perpends before it stay, those after it move. */

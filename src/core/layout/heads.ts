@@ -168,8 +168,10 @@ export function bearingsToTry(
   if (head.kind !== 'lintel' && head.kind !== 'steel') return { outers: [0], inners: [0] }
   const asked = toMicro(head.bearingM)
   if (head.kind === 'steel') return { outers: [asked], inners: [asked] }
-  const longer = (most: number): number[] => {
+  const longer = (most: number, joined: number): number[] => {
     const list = [asked]
+    // One lintel over all openings has no end to lap: tried before longer single ones.
+    if (joined > asked && joined - asked <= MOST_EXTRA) list.push(joined)
     for (let extra = BEARING_STEP; extra <= 3 * BEARING_STEP; extra += BEARING_STEP)
       if (asked + extra < most) list.push(asked + extra)
     if (most > asked && most - asked <= MOST_EXTRA) list.push(most)
@@ -177,7 +179,8 @@ export function bearingsToTry(
   }
   const toCorner = jambAt(frame, 0)
   const toNeighbour = Math.trunc((frame.clear + frame.thickness - frame.opening - jointUsual) / 2)
-  return { outers: longer(toCorner), inners: frame.chambers > 1 ? longer(toNeighbour) : [asked] }
+  const joined = Math.trunc((frame.clear + frame.thickness - frame.opening) / 2)
+  return { outers: longer(toCorner, 0), inners: frame.chambers > 1 ? longer(toNeighbour, joined) : [asked] }
 }
 
 const BEARING_STEP = 40_000

@@ -31,6 +31,7 @@ export function prepared(request: LayoutRequest): { readonly shop: Workshop; rea
     rulesFor(request, frame),
     request.opening.head,
     toMicro(request.cutLossM),
+    request.sought ?? 'units',
   )
   return { shop, findings }
 }
@@ -133,8 +134,11 @@ export function layOut(request: LayoutRequest): Layout {
     fillableVoidM3,
     trace: {
       tried: shop.tried,
-      choices: choicesOf(whole),
-      order: ['breaches', 'bought', 'cutPieces', 'cutLengths', 'lap'],
+      choices: choicesOf(whole, request.turned?.thorough ?? false),
+      order:
+        shop.sought === 'cuts'
+          ? ['breaches', 'cutPieces', 'bought', 'cutLengths', 'lap']
+          : ['breaches', 'bought', 'cutPieces', 'cutLengths', 'lap'],
       breaches: score.breaches,
       cutLengths: score.cutLengths,
       smallestLapM: toMetres(score.smallestLap),

@@ -16,6 +16,9 @@ export function bondLaid(request: LayoutRequest): {
   return { bond: laidAs, findings: laidAs === bond ? [] : [{ kind: 'bond-unsuitable', bond, laidAs }] }
 }
 
+/** Where few units are sought a cut fewer is worth a little of a unit; where few cuts are, more than one. */
+const CUT_WORTH = { units: 0.15, cuts: 1.5 }
+
 /**
  * Laps and pieces of at least a quarter of the unit's length (New Mexico Administrative Code 14.7.4.11 asks a quarter lap of
  * adobe; general practice elsewhere), half aimed at. Across a one-brick wall the smallest piece is a queen closer.
@@ -26,17 +29,19 @@ export function rulesFor(request: LayoutRequest, frame: Frame): WallRules {
   const trim = Math.max(loss, CUT_GRID_UM)
   const joints = { jointMin: toMicro(request.perpend.minM), jointUsual, jointMax: toMicro(request.perpend.maxM) }
   const lap = unitLength / 4
+  const cutWorth = request.sought === 'cuts' ? CUT_WORTH.cuts : CUT_WORTH.units
   const halfModule = (unitWidth + jointUsual) / 2
   return {
     along: {
       length: unitLength,
       shortest: lap,
       grid: CUT_GRID_UM,
-      fine: frame.bond === 'english' ? 1000 : CUT_GRID_UM,
+      fine: frame.bond === 'english' ? CUT_GRID_UM / 2 : CUT_GRID_UM,
       coarse: 5 * CUT_GRID_UM,
       goodCuts: goodCuts(unitLength, lap, loss),
       trim,
       loss,
+      cutWorth,
       lap,
       aim: (unitLength + jointUsual) / 2,
       ...joints,
@@ -45,11 +50,12 @@ export function rulesFor(request: LayoutRequest, frame: Frame): WallRules {
       length: unitWidth,
       shortest: Math.trunc(unitWidth - halfModule),
       grid: Math.trunc(halfModule / 2),
-      fine: 1000,
+      fine: CUT_GRID_UM / 2,
       coarse: Math.trunc(halfModule / 2),
       goodCuts: [],
       trim,
       loss,
+      cutWorth,
       lap,
       aim: halfModule,
       ...joints,

@@ -1,5 +1,5 @@
 import type { CutPlace } from './contract.ts'
-import { BREACH, CUT, oneCut, severalCuts, type PieceRule, type Trial } from './cut-placing.ts'
+import { BREACH, oneCut, severalCuts, type PieceRule, type Trial } from './cut-placing.ts'
 import { SLACK_UM } from './micrometres.ts'
 
 /** One row of pieces between two fixed things; positions from the start of the run, in micrometres. */
@@ -70,13 +70,13 @@ interface Attempt {
   readonly joints: 'usual' | 'few' | 'wide'
   readonly close: boolean
   /** Content with what was found before if that costs less. */
-  readonly enough: number
+  readonly enough: number | 'two-cuts'
 }
 
 /** In turn: a single cut; several; and if laps are still short, just clear of the perpends, at other joints, with a piece more. */
 const ATTEMPTS: readonly Attempt[] = [
   { cutting: oneCut, more: 0, joints: 'usual', close: false, enough: 0 },
-  { cutting: severalCuts, more: 0, joints: 'few', close: false, enough: 2 * CUT },
+  { cutting: severalCuts, more: 0, joints: 'few', close: false, enough: 'two-cuts' },
   { cutting: severalCuts, more: 0, joints: 'few', close: true, enough: BREACH },
   { cutting: severalCuts, more: 0, joints: 'wide', close: true, enough: BREACH },
   { cutting: severalCuts, more: 1, joints: 'few', close: true, enough: BREACH },
@@ -142,7 +142,7 @@ export function fillRun(
   let best = null as Trial | null
   for (const { cutting, more, joints: choice, close, enough } of ATTEMPTS) {
     const pieces = fewest + more
-    if (costOf(best) < enough) continue
+    if (costOf(best) < (enough === 'two-cuts' ? 2 * rule.cutWorth : enough)) continue
     const joints = pieces - 1 + ends
     for (const shortened of shortenings(rule, run, joints, pieces, choice)) {
       const joint = joints === 0 ? 0 : (run - pieces * rule.length + shortened) / joints

@@ -35,6 +35,8 @@ export interface Look {
   readonly starts: readonly number[]
   /** Times each course is laid again between its neighbours. */
   readonly rounds: number
+  /** Also where no lap is short. */
+  readonly thorough: boolean
   /** Ways kept for pairing cuts across walls. */
   readonly keep: number
 }
@@ -45,15 +47,17 @@ export const looking = (effort: Effort): Look => ({
   starts: effort === 'glance' ? [0] : [0, 1],
   keep: KEPT[effort],
   rounds: ROUNDS[effort],
+  thorough: effort === 'deep',
 })
 
 /** The one way chosen before. */
-export const lookingAt = (place: CutPlace, start: number): Look => ({
+export const lookingAt = (place: CutPlace, start: number, thorough: boolean): Look => ({
   key: `${place}${start}`,
   places: [place],
   starts: [start],
   keep: 1,
-  rounds: 1,
+  rounds: ROUNDS[thorough ? 'deep' : 'quick'],
+  thorough,
 })
 
 /** Everything one search needs to know, and what it has already worked out. */
@@ -65,6 +69,7 @@ export interface Workshop {
   readonly rules: WallRules
   readonly head: Head
   readonly loss: number
+  readonly sought: 'units' | 'cuts'
   readonly fill: Fillers
   readonly heads: Map<string, HeadPlan>
   readonly walls: Map<string, LaidWall[]>
@@ -72,13 +77,21 @@ export interface Workshop {
   tried: number
 }
 
-export const workshop = (frame: Frame, levels: Levels, rules: WallRules, head: Head, loss: number): Workshop => ({
+export const workshop = (
+  frame: Frame,
+  levels: Levels,
+  rules: WallRules,
+  head: Head,
+  loss: number,
+  sought: 'units' | 'cuts',
+): Workshop => ({
   frame,
   levels,
   courses: Array.from({ length: levels.count }, (_, i) => i + 1),
   rules,
   head,
   loss,
+  sought,
   fill: fillersFor(rules),
   heads: new Map(),
   walls: new Map(),
@@ -126,17 +139,17 @@ function waysOf(
       let score = wallScore(laid, shop.rules, shop.loss)
       const isBetter = (tried: readonly LaidShape[]): boolean => {
         const triedScore = wallScore(tried, shop.rules, shop.loss)
-        if (scoreOrder(triedScore, score) >= 0) return false
+        if (scoreOrder(triedScore, score, shop.sought) >= 0) return false
         score = triedScore
         return true
       }
-      for (let round = 0; round < look.rounds && (score.breaches > 0 || look.keep > 4); round++)
+      for (let round = 0; round < look.rounds && (look.thorough || score.breaches > 0); round++)
         laid = relaid(laid, shop.rules, shop.fill, isBetter)
       if (!ways.some((way) => sameCounts(way.score, score))) ways.push({ laid, score, place, start })
       if (look.keep === 1 && score.breaches === 0 && score.cuts <= least) return [{ laid, score, place, start }]
     }
   }
-  return ways.sort((a, b) => scoreOrder(a.score, b.score)).slice(0, look.keep)
+  return ways.sort((a, b) => scoreOrder(a.score, b.score, shop.sought)).slice(0, look.keep)
 }
 
 /** Laying in bays is another way only where there are bays. */

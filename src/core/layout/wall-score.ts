@@ -60,9 +60,10 @@ export function wallScore(laid: readonly LaidShape[], rules: WallRules, loss: nu
   return { breaches, whole, across, along, cuts, smallestLap, units }
 }
 
-/** Smaller is better: breaches, then units, then cuts, then different cuts, then laps. */
-export function scoreOrder(a: WallScore, b: WallScore): number {
+/** Smaller is better: breaches, then units or cuts as sought, then the other, then different cuts, then laps. */
+export function scoreOrder(a: WallScore, b: WallScore, sought: 'units' | 'cuts'): number {
   if (a.breaches !== b.breaches) return a.breaches - b.breaches
+  if (sought === 'cuts' && a.cuts !== b.cuts) return a.cuts - b.cuts
   const units = a.units - b.units
   if (units > 1e-6 || units < -1e-6) return units
   if (a.cuts !== b.cuts) return a.cuts - b.cuts
