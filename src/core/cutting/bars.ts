@@ -43,7 +43,9 @@ export function usefulBars(
     reach = s.room
   }
   const limited = stocks.filter((s) => s.available !== undefined && s.available > 0 && s.room + FIT_TICKS >= smallest)
-  limited.sort((a, b) => a.cost - b.cost || b.room - a.room || a.stock - b.stock)
+  limited.sort(
+    (a, b) => a.cost - b.cost || b.room - a.room || (b.available ?? 0) - (a.available ?? 0) || a.stock - b.stock,
+  )
   let row = pieceRows
   for (const s of limited) {
     const cheaper = bars.filter((b) => b.row === undefined && b.cost <= s.cost).map((b) => b.room)

@@ -57,6 +57,7 @@ export function cutLengths(job: LengthJob): CuttingPlan {
     size,
     count,
     worth: cover.linear.worth,
+    cost,
     slack: cover.cost - cover.linear.value,
     kerf,
     keep: keepableTicks(job.keepM),

@@ -26,6 +26,8 @@ export interface TidyJob {
   readonly count: Vector
   /** What one piece is worth in the linear plan, then what one of each limited bar is. */
   readonly worth: Vector
+  /** Cost of the plan, which no other may exceed. */
+  readonly cost: number
   /** Cost of the plan less the linear bound: the losses that all fillings may share. */
   readonly slack: number
   readonly kerf: number
@@ -57,7 +59,7 @@ export const isTidier = (a: Tidiness, b: Tidiness): boolean =>
  */
 export function fewPatterns(first: readonly Filling[], job: TidyJob, budget: number): TidyPlan {
   let best = tidied(first, job)
-  const { size, count, worth } = job
+  const { size, count } = job
   const n = size.length
   const slack = job.slack + 1e-7 + 1e-10 * job.slack
   const candidates = candidateFillings(job, slack, budget)
@@ -67,18 +69,16 @@ export function fewPatterns(first: readonly Filling[], job: TidyJob, budget: num
   const chosen: Filling[] = []
   let steps = 0
 
-  /** Ends with one pattern of all that is left, shared evenly over bars; true if a plan came of it. */
-  const close = (loss: number): void => {
+  /** Ends with one pattern of all that is left, shared evenly over bars, at no more than the cost. */
+  const close = (): void => {
+    const paid = chosen.reduce((sum, f) => sum + f.times * f.bar.cost, 0)
     let share = 0
     for (let i = 0; i < n; i++) share = greatestCommonDivisor(share, at(left, i))
     const whole = sizeOf(left, size)
     for (const [b, bar] of job.bars.entries()) {
-      const lossOfBars = bar.cost + (bar.row === undefined ? 0 : at(worth, bar.row))
       for (let times = 1; times <= share; times++) {
         if (share % times !== 0 || times > (stockLeft[b] as number) || whole / times > bar.room + FIT_TICKS) continue
-        let lost = loss + times * lossOfBars
-        for (let i = 0; i < n; i++) lost -= at(worth, i) * at(left, i)
-        if (lost > slack) break
+        if (paid + times * bar.cost > job.cost) break
         const piece = left.map((v) => v / times)
         const plan = tidied([...chosen, { bar, piece, times }], job)
         if (isTidier(plan.tidiness, best.tidiness)) best = plan
@@ -93,7 +93,7 @@ export function fewPatterns(first: readonly Filling[], job: TidyJob, budget: num
     if (longest === n) return
     if (rounds === 1) {
       steps++
-      close(loss)
+      close()
       return
     }
     const list = candidates[longest] as Candidate[]

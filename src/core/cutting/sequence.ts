@@ -49,5 +49,5 @@ function longestFirst(a: Filling, b: Filling): number {
     const difference = at(b.piece, i) - at(a.piece, i)
     if (difference !== 0) return difference
   }
-  return a.bar.stock - b.bar.stock
+  return b.bar.room - a.bar.room || a.bar.cost - b.bar.cost || a.bar.stock - b.bar.stock
 }
