@@ -43,6 +43,20 @@ afterEach(async () => {
 const EVERYTHING = { rules: { 'color-contrast-enhanced': { enabled: true } } }
 const COLOURS = { runOnly: ['color-contrast', 'color-contrast-enhanced'] }
 
+const CARDS = [
+  'catch',
+  'chambers',
+  'walls',
+  'openings',
+  'ground',
+  'trays',
+  'place',
+  'mixes',
+  'money',
+  'show',
+  'compare',
+]
+
 const total = () => page.getByRole('button', { name: /^(To buy, in all|Priced so far|Money( so far)?): / }).first()
 const saved = () => page.getByText(/^Saved on this phone/).waitFor()
 
@@ -264,18 +278,7 @@ describe('everyone', () => {
     await total().click()
     await look('working')
     await page.goBack()
-    for (const card of [
-      'catch',
-      'chambers',
-      'walls',
-      'openings',
-      'ground',
-      'trays',
-      'place',
-      'mixes',
-      'money',
-      'show',
-    ]) {
+    for (const card of light === 'light' ? CARDS : ['walls', 'compare']) {
       await page.goto(`${base}/${card}`)
       await page.getByRole('dialog').waitFor()
       await look(card)

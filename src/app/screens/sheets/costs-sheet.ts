@@ -1,0 +1,56 @@
+import { groupAccount } from '../../../core/costs/group-account.ts'
+import type { PaperBlock, PaperSheet } from '../../../device/paper/paper-sheet.ts'
+import { currencySign } from '../../words/money.ts'
+import type { SheetHand } from './sheet-kind.ts'
+
+/** What the kiln costs by part and by seller, and who gave what: the sheet that is read out before the group. */
+export function costsSheet({ worked, words }: SheetHand): PaperSheet {
+  const { plan, costs } = worked
+  const money = [
+    { title: '', share: 0.64 },
+    { title: currencySign(plan.currency), share: 0.36, align: 'right' as const },
+  ]
+  const line = (name: string, minor: number) => ({ cells: [name, words.money(minor)] })
+  const blocks: PaperBlock[] = [
+    { kind: 'heading', text: words.say('sheets.by-part') },
+    {
+      kind: 'table',
+      columns: money,
+      rows: [
+        ...costs.sections.map(({ section, cost }) => line(words.named(`section.${section}`), cost.value)),
+        line(words.say('print.contingency', { share: words.share(plan.money.contingency) }), costs.contingency.value),
+        {
+          ...line(words.say(costs.unpriced.length > 0 ? 'print.total-so-far' : 'print.total'), costs.total.value),
+          look: 'total' as const,
+        },
+      ],
+    },
+    { kind: 'heading', text: words.say('sheets.by-seller') },
+    {
+      kind: 'table',
+      columns: money,
+      rows: costs.sellers.map(({ seller, sellerName, cost }) =>
+        line(sellerName === '' ? words.named(`seller.${seller}`) : sellerName, cost.value),
+      ),
+    },
+  ]
+  const account = groupAccount(plan)
+  if (account.members.length > 0) {
+    blocks.push(
+      { kind: 'heading', text: words.say('sheets.contributions') },
+      {
+        kind: 'table',
+        columns: [
+          { title: words.say('sheets.member'), share: 0.4 },
+          { title: words.say('sheets.promised'), share: 0.2, align: 'right' },
+          { title: words.say('sheets.given'), share: 0.2, align: 'right' },
+          { title: words.say('sheets.signature'), share: 0.2, align: 'right' },
+        ],
+        rows: account.members.map(({ name, promised, given }) => ({
+          cells: [name, words.money(promised.value), words.money(given.value), ''],
+        })),
+      },
+    )
+  }
+  return { title: words.say('sheets.costs'), blocks }
+}
