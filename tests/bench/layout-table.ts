@@ -1,5 +1,5 @@
-import { chooseWhole } from '../../src/core/layout/choosing.ts'
-import { layOut, prepared } from '../../src/core/layout/lay-out.ts'
+import { layOut } from '../../src/core/layout/lay-out.ts'
+import { deepSearch } from '../../src/core/layout/searching-deep.ts'
 import { request, UNIT_NAMES, UNITS } from '../core/layout/requests.ts'
 
 /**
@@ -9,7 +9,7 @@ import { request, UNIT_NAMES, UNITS } from '../core/layout/requests.ts'
 const median = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? 0
 
 const times = Number(process.argv[2] ?? 3)
-console.log('unit            bond     side  n  units  bought  deep  bound   gap  short  ms  µs/unit')
+console.log('unit            bond     side  n  units  bought  deep  bound   gap  short  deep  ms  µs/unit  deep ms')
 for (const name of UNIT_NAMES)
   for (const [leaf, bond] of [
     ['single', 'stretcher'],
@@ -24,10 +24,12 @@ for (const name of UNIT_NAMES)
           layOut(plan)
           return performance.now() - start
         })
-        const deep = chooseWhole(prepared(plan).shop, 'deep').score
+        const began = performance.now()
+        const deep = [...deepSearch(plan)].at(-1)
+        const deepMs = performance.now() - began
         const { bought, lowerBound, gap } = layout.counts
         const ms = median(took)
         console.log(
-          `${name.padEnd(14)} ${bond.padEnd(9)} ${clearSideM.toFixed(2)} ${String(chambers).padStart(2)} ${String(layout.units.length).padStart(6)} ${String(bought).padStart(7)} ${String(deep.bought).padStart(5)} ${String(lowerBound).padStart(6)} ${(gap * 100).toFixed(1).padStart(5)}% ${String(layout.findings.length).padStart(5)} ${ms.toFixed(1).padStart(5)} ${((ms * 1000) / layout.units.length).toFixed(1).padStart(6)}`,
+          `${name.padEnd(14)} ${bond.padEnd(9)} ${clearSideM.toFixed(2)} ${String(chambers).padStart(2)} ${String(layout.units.length).padStart(6)} ${String(bought).padStart(7)} ${String(deep?.bought).padStart(5)} ${String(lowerBound).padStart(6)} ${(gap * 100).toFixed(1).padStart(5)}% ${layout.trace.breaches.toFixed(0).padStart(4)} ${(deep?.breaches ?? 0).toFixed(0).padStart(4)} ${ms.toFixed(1).padStart(5)} ${((ms * 1000) / layout.units.length).toFixed(1).padStart(6)} ${deepMs.toFixed(0)}`,
         )
       }

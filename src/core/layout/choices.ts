@@ -1,11 +1,12 @@
 import type { WholeLaid } from './choosing.ts'
-import type { LayoutChoices } from './contract.ts'
+import type { LayoutChoices, RunExchange } from './contract.ts'
 import { toMetres } from './micrometres.ts'
 
 const startOf = (start: number | undefined): 0 | 1 => (start === 1 ? 1 : 0)
 
 /** The choices a laid plan follows from: laying it again with them gives the same walls. */
-export const choicesOf = (whole: WholeLaid, thorough: boolean): LayoutChoices => ({
+export const choicesOf = (whole: WholeLaid, thorough: boolean, exchanges: readonly RunExchange[]): LayoutChoices => ({
+  exchanges,
   thorough,
   owns: whole.owns,
   cutPlaces: {

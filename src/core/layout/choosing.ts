@@ -201,6 +201,7 @@ function longerBearings(
 
 /** The best of the plans tried so far, and how many. */
 export interface SearchStep {
+  readonly tried: Chosen
   readonly best: Chosen
   readonly done: number
   readonly of: number
@@ -224,7 +225,7 @@ export function* searched(shop: Workshop, effort: 'quick' | 'deep'): Generator<S
     const chosen = pairedWhole(shop, owns, bearing, looks)
     if (best === undefined || wholeOrder(chosen.score, best.score, shop.sought) < 0) best = chosen
     done++
-    return { best, done, of }
+    return { tried: chosen, best, done, of }
   }
   for (const owns of schemes) yield tried(owns, asked)
   if (best === undefined) throw new Error('no junction scheme')

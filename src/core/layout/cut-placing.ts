@@ -14,6 +14,8 @@ export interface PieceRule {
   readonly coarse: number
   /** What is cut off where a unit gives two or three pieces of one length. */
   readonly goodCuts: readonly number[]
+  /** A length for which the offcuts of other runs wait: nothing of it is lost. */
+  readonly wanted?: number
   /** Least that a cut can take off. */
   readonly trim: number
   /** What one cut fewer is worth, in units. */
@@ -104,7 +106,8 @@ function perpendCost(at: number, avoid: readonly number[], rule: PieceRule): num
 }
 
 /** A cut piece: the cut itself, and half the share of a unit lost where only pieces of this one length come out of it. */
-function pieceCost(piece: number, { length, loss, cutWorth }: PieceRule): number {
+function pieceCost(piece: number, { length, loss, cutWorth, wanted }: PieceRule): number {
+  if (wanted !== undefined && wanted === piece) return cutWorth
   const perUnit = Math.max(1, Math.trunc((length + loss) / (piece + loss)))
   return cutWorth + LOST * (1 / perUnit - (piece + loss) / (length + loss))
 }

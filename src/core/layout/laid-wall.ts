@@ -1,5 +1,5 @@
 import type { CutPlace } from './contract.ts'
-import type { CourseShape, Lane, Perpend } from './course-shape.ts'
+import type { CourseShape, Lane, Perpend, Run } from './course-shape.ts'
 import { lanesMeet } from './course-shape.ts'
 import { SLACK_UM } from './micrometres.ts'
 import { shortLapWeight, type PieceRule } from './cut-placing.ts'
@@ -57,6 +57,43 @@ const near = (
   }
 }
 
+/** Perpends of neighbouring courses near a run, sorted, from its start. */
+export function perpendsNear(
+  shape: CourseShape,
+  { lane, lie }: Pick<CourseShape['tracks'][number], 'lane' | 'lie'>,
+  { from, to }: Run,
+  neighbours: readonly (readonly Perpend[])[],
+  rules: WallRules,
+): number[] {
+  const { aim } = rules[lie]
+  const avoid: number[] = []
+  for (const perpendsBeside of neighbours) near(perpendsBeside, lane, from - aim, to + aim, avoid, from)
+  for (const at of shape.keepClear) if (at > from - aim && at < to + aim) avoid.push(at - from)
+  return avoid.length > 1 ? avoid.sort((a, b) => a - b) : avoid
+}
+
+/** A course of these fills, one for each run of each track. */
+export function laidWith(shape: CourseShape, fills: readonly (readonly Fill[])[], rules: WallRules): LaidShape {
+  const perpends: Perpend[] = [...shape.extra]
+  let ownBreaches = 0
+  let cuts = 0
+  shape.tracks.forEach(({ lane, lie, runs }, track) => {
+    const rule = rules[lie]
+    runs.forEach(({ from }, index) => {
+      const fill = fills[track]?.[index]
+      if (fill === undefined) return
+      cuts += fill.cuts
+      fill.jointAt.forEach((at, joint) => {
+        const width = fill.jointWidth[joint] ?? 0
+        perpends.push({ at: from + at, width, lane })
+        if (width < rule.jointMin - SLACK_UM || width > rule.jointMax + SLACK_UM) ownBreaches++
+      })
+      for (const length of fill.lengths) if (length < rule.shortest) ownBreaches++
+    })
+  })
+  return { shape, fills, perpends: perpends.sort((a, b) => a.at - b.at), ownBreaches, cuts }
+}
+
 /** Lays one course so that its perpends keep clear of those of its neighbours, laid or foreseen. */
 export function layShape(
   shape: CourseShape,
@@ -65,31 +102,13 @@ export function layShape(
   fill: Fillers,
   place: CutPlace,
 ): LaidShape {
-  const perpends: Perpend[] = [...shape.extra]
-  const fills: Fill[][] = []
-  let ownBreaches = 0
-  let cuts = 0
-  for (const { lane, lie, runs } of shape.tracks) {
-    const rule = rules[lie]
-    const row: Fill[] = []
-    for (const { from, to, startJoint, endJoint } of runs) {
-      const avoid: number[] = []
-      for (const perpendsBeside of neighbours) near(perpendsBeside, lane, from - rule.aim, to + rule.aim, avoid, from)
-      for (const at of shape.keepClear) if (at > from - rule.aim && at < to + rule.aim) avoid.push(at - from)
-      if (avoid.length > 1) avoid.sort((a, b) => a - b)
-      const done = fill(lie, to - from, startJoint, endJoint, avoid, place)
-      row.push(done)
-      cuts += done.cuts
-      for (const [index, at] of done.jointAt.entries()) {
-        const width = done.jointWidth[index] ?? 0
-        perpends.push({ at: from + at, width, lane })
-        if (width < rule.jointMin - SLACK_UM || width > rule.jointMax + SLACK_UM) ownBreaches++
-      }
-      for (const length of done.lengths) if (length < rule.shortest) ownBreaches++
-    }
-    fills.push(row)
-  }
-  return { shape, fills, perpends: perpends.sort((a, b) => a.at - b.at), ownBreaches, cuts }
+  const fills = shape.tracks.map((track) =>
+    track.runs.map((run) => {
+      const avoid = perpendsNear(shape, track, run, neighbours, rules)
+      return fill(track.lie, run.to - run.from, run.startJoint, run.endJoint, avoid, place)
+    }),
+  )
+  return laidWith(shape, fills, rules)
 }
 
 /** How the laps between two courses stand: the weight of the short ones, and the smallest. */
@@ -148,7 +167,7 @@ export function layWall(
 }
 
 /** The courses each laid course stands beside, courses laid alike taken together. */
-function besides(laid: readonly LaidShape[]): Map<LaidShape, Set<LaidShape>> {
+export function besides(laid: readonly LaidShape[]): Map<LaidShape, Set<LaidShape>> {
   const beside = new Map<LaidShape, Set<LaidShape>>()
   laid.forEach((course, index) => {
     const set = beside.get(course) ?? new Set<LaidShape>()

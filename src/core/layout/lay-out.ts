@@ -3,6 +3,7 @@ import { choicesOf } from './choices.ts'
 import { chooseWhole, chosenLooks, layWhole, wholeScore, type Chosen } from './choosing.ts'
 import type { Layout, LayoutFinding, LayoutRequest } from './contract.ts'
 import { countsOf, type ArchBricks } from './counting.ts'
+import { withExchanges } from './exchanging.ts'
 import { frameOf } from './frame.ts'
 import { headFindings, placedLintels, placedOpenings } from './head-placing.ts'
 import type { HeadPlan } from './heads.ts'
@@ -41,7 +42,8 @@ function laidWalls(request: LayoutRequest, shop: Workshop): Chosen {
   const { turned } = request
   if (turned === undefined) return chooseWhole(shop)
   const bearing = { outer: toMicro(turned.bearingM.outer), inner: toMicro(turned.bearingM.inner) }
-  const whole = layWhole(shop, turned.owns, bearing, chosenLooks(turned))
+  const found = layWhole(shop, turned.owns, bearing, chosenLooks(turned))
+  const whole = withExchanges(shop, found, turned.exchanges)
   return { whole, score: wholeScore(shop, whole) }
 }
 
@@ -134,7 +136,7 @@ export function layOut(request: LayoutRequest): Layout {
     fillableVoidM3,
     trace: {
       tried: shop.tried,
-      choices: choicesOf(whole, request.turned?.thorough ?? false),
+      choices: choicesOf(whole, request.turned?.thorough ?? false, request.turned?.exchanges ?? []),
       order:
         shop.sought === 'cuts'
           ? ['breaches', 'cutPieces', 'bought', 'cutLengths', 'lap']

@@ -122,6 +122,10 @@ function shortenings(
   return found
 }
 
+/** Fewest pieces that reach from end to end at the widest joint. */
+const fewestPieces = (rule: PieceRule, run: number, ends: number): number =>
+  Math.max(1, Math.trunc((run + (1 - ends) * rule.jointMax - 1 - SLACK_UM) / (rule.length + rule.jointMax)) + 1)
+
 /**
  * Fills one run with whole and cut pieces: fewest breaches, then fewest units and cuts, then greatest laps over the
  * perpends of the neighbouring course given in `avoid` (sorted, from the start of the run).
@@ -135,10 +139,7 @@ export function fillRun(
   place: CutPlace,
 ): Fill {
   const ends = (startJoint ? 1 : 0) + (endJoint ? 1 : 0)
-  const fewest = Math.max(
-    1,
-    Math.trunc((run + (1 - ends) * rule.jointMax - 1 - SLACK_UM) / (rule.length + rule.jointMax)) + 1,
-  )
+  const fewest = fewestPieces(rule, run, ends)
   let best = null as Trial | null
   for (const { cutting, more, joints: choice, close, enough } of ATTEMPTS) {
     const pieces = fewest + more
@@ -159,4 +160,51 @@ export function fillRun(
       : fillRun(rule, run, startJoint, endJoint, avoid, 'any')
   const cuts = best.lengths.reduce((sum, length) => sum + (length < rule.length ? 1 : 0), 0)
   return placed(run, startJoint, endJoint, best.lengths, cuts, best.cost)
+}
+
+/** Fills with these pieces, if the joints they leave are in range. */
+export function fillWith(
+  rule: PieceRule,
+  run: number,
+  startJoint: boolean,
+  endJoint: boolean,
+  lengths: readonly number[],
+): Fill | null {
+  const joints = lengths.length - 1 + (startJoint ? 1 : 0) + (endJoint ? 1 : 0)
+  const left = lengths.reduce((rest, length) => rest - length, run)
+  const slack = joints * SLACK_UM
+  if (joints === 0 ? left !== 0 : left < joints * rule.jointMin - slack || left > joints * rule.jointMax + slack)
+    return null
+  const cuts = lengths.reduce((sum, length) => sum + (length < rule.length ? 1 : 0), 0)
+  return placed(run, startJoint, endJoint, lengths, cuts, 0)
+}
+
+/** Other sound fills of a run, made to use pieces of a length that offcuts wait for, or one piece more. */
+export function otherFills(
+  rule: PieceRule,
+  run: number,
+  startJoint: boolean,
+  endJoint: boolean,
+  avoid: readonly number[],
+  wanted: readonly number[],
+): Fill[] {
+  const ends = (startJoint ? 1 : 0) + (endJoint ? 1 : 0)
+  const fewest = fewestPieces(rule, run, ends)
+  const found = new Map<string, Fill>()
+  for (const piece of wanted) {
+    const eager = { ...rule, wanted: piece, goodCuts: [rule.length - piece, ...rule.goodCuts] }
+    for (const pieces of [fewest, fewest + 1]) {
+      const joints = pieces - 1 + ends
+      for (const shortened of shortenings(eager, run, joints, pieces, 'usual')) {
+        const joint = joints === 0 ? 0 : (run - pieces * rule.length + shortened) / joints
+        const offset = (startJoint ? joint : 0) - joint / 2
+        const share = { rule: eager, avoid, place: 'any' as const, pieces, shortened, joint, close: false, offset }
+        const trial = severalCuts(share, BREACH)
+        if (trial === null || found.has(trial.lengths.join())) continue
+        const fill = fillWith(rule, run, startJoint, endJoint, trial.lengths)
+        if (fill !== null) found.set(trial.lengths.join(), fill)
+      }
+    }
+  }
+  return [...found.values()]
 }

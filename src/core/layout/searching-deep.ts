@@ -1,5 +1,6 @@
 import { choicesOf } from './choices.ts'
-import { searched } from './choosing.ts'
+import { chooseWhole, searched, wholeOrder, type Chosen } from './choosing.ts'
+import { exchanged, WALL_NAMES, type Exchanged } from './exchanging.ts'
 import type { LayoutChoices, LayoutRequest } from './contract.ts'
 import { prepared } from './lay-out.ts'
 
@@ -13,14 +14,44 @@ export interface DeepSearch {
   readonly cutPieces: number
 }
 
+/** Plans whose runs are exchanged: the best few that the schemes gave. */
+const EXCHANGED = 3
+const ROUNDS = 4
+
 /**
- * Searches every junction scheme in every way of laying the walls, for a worker: step by step, so that it can report and be
- * stopped. The choices of the last step go into the plan as `turned`, and every phone lays the same wall from them.
+ * Searches every junction scheme in every way of laying the walls, then fills single runs otherwise so that offcuts are used;
+ * for a worker: step by step, so that it can report and be stopped. The choices of the last step go into the plan as
+ * `turned`, and every phone lays the same wall from them.
  */
 export function* deepSearch(request: LayoutRequest): Generator<DeepSearch, void> {
   const { shop } = prepared(request)
-  for (const { best, done, of } of searched(shop, 'deep')) {
+  const quick = chooseWhole(prepared(request).shop)
+  let best: Exchanged = { ...quick, exchanges: [] }
+  let thorough = false
+  const found: { chosen: Chosen; thorough: boolean }[] = [{ chosen: quick, thorough }]
+  let steps = 0
+  let of = 0
+  const report = (): DeepSearch => {
     const { breaches, bought, cuts } = best.score
-    yield { done, of, choices: choicesOf(best.whole, true), breaches, bought, cutPieces: cuts }
+    const choices = choicesOf(best.whole, thorough, best.exchanges)
+    return { done: ++steps, of: Math.max(of, steps), choices, breaches, bought, cutPieces: cuts }
   }
+  for (const step of searched(shop, 'deep')) {
+    of = step.of + EXCHANGED * WALL_NAMES.length
+    found.push({ chosen: step.tried, thorough: true })
+    if (wholeOrder(step.best.score, best.score, shop.sought) < 0) {
+      best = { ...step.best, exchanges: [] }
+      thorough = true
+    }
+    yield report()
+  }
+  found.sort((a, b) => wholeOrder(a.chosen.score, b.chosen.score, shop.sought))
+  for (const { chosen, thorough: isThorough } of found.slice(0, EXCHANGED))
+    for (const other of exchanged(shop, chosen, ROUNDS)) {
+      if (wholeOrder(other.score, best.score, shop.sought) < 0) {
+        best = other
+        thorough = isThorough
+      }
+      yield report()
+    }
 }
