@@ -116,9 +116,11 @@ function Places({
               back={{ href: FRONT, label: say('app.back-to-plans') }}
               tools={
                 <>
-                  <button type="button" aria-label={say('app.undo')} disabled={!open.canUndo} onClick={undo}>
-                    <Icon name="undo" />
-                  </button>
+                  {(open.canUndo || open.canRedo) && (
+                    <button type="button" aria-label={say('app.undo')} disabled={!open.canUndo} onClick={undo}>
+                      <Icon name="undo" />
+                    </button>
+                  )}
                   {open.canRedo && (
                     <button type="button" aria-label={say('app.redo')} onClick={redo}>
                       <Icon name="redo" />
