@@ -17,7 +17,7 @@ function inTurn<T>(list: readonly T[]): () => T {
 }
 
 function against(name: string, jobs: readonly LengthJob[], limitS: number): void {
-  describe(name, () => {
+  describe(`${name}`, () => {
     const [own, tidy, milp] = [inTurn(jobs), inTurn(jobs), inTurn(jobs)]
     bench('least cost, proven', () => {
       cutLengths({ ...own(), tidyNodes: 0 })

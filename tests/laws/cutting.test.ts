@@ -131,7 +131,7 @@ describe('bars', () => {
 })
 
 const rectangles = fc.array(
-  fc.record({ lengthM: mm(200, 1200), widthM: mm(200, 900), count: fc.integer({ min: 1, max: 8 }) }),
+  fc.record({ lengthM: mm(200, 1200), widthM: mm(200, 900), count: fc.integer({ min: 1, max: 6 }) }),
   { minLength: 1, maxLength: 3 },
 )
 
