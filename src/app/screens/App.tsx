@@ -4,31 +4,27 @@ import { Toast } from '../parts/Toast.tsx'
 import { clearNotice } from '../state/notices.ts'
 import { useApp } from '../state/use-app.ts'
 import { say } from '../words/catalogue.ts'
-import { localCurrency } from '../words/currencies.ts'
 import { DEFAULT_SHOW } from '../words/show.ts'
 import { useWords, WordsProvider } from '../words/use-words.tsx'
 import './app.css'
 import { Crash } from './Crash.tsx'
 import { FrontPage } from './front/FrontPage.tsx'
 import type { Route } from './route.ts'
-import { Settings } from './settings/Settings.tsx'
 import { useRoute } from './use-route.ts'
 
 // The screens of a plan bring the arithmetic and most words with them; the front page does not wait for those.
 const loadPlan = () => import('./PlanHere.tsx')
 const loadNew = () => import('./new-plan/NewPlan.tsx')
 const PlanHere = lazy(() => loadPlan().then(({ PlanHere: screen }) => ({ default: screen })))
+const Settings = lazy(() => import('./settings/Settings.tsx').then(({ Settings: screen }) => ({ default: screen })))
 const NewPlan = lazy(() => loadNew().then(({ NewPlan: screen }) => ({ default: screen })))
-
-/** Outside any plan figures are written as the phone's region writes them. */
-const OUTSIDE = { ...DEFAULT_SHOW, currency: localCurrency() }
 
 /** The whole app: one screen at a time, by the address. */
 export function App() {
   const route = useRoute()
   const planId = route.screen === 'plan' ? route.id : null
   return (
-    <WordsProvider show={OUTSIDE}>
+    <WordsProvider show={DEFAULT_SHOW}>
       <Patterns />
       <Crash key={planId} planId={planId}>
         <Suspense fallback={<Waiting text={say('app.opening-plan')} />}>
