@@ -44,7 +44,7 @@ export function DrawingSheet({
     const tag = event.target instanceof Element ? event.target.closest('[data-tag]')?.getAttribute('data-tag') : null
     if (typeof tag === 'string') onTag?.(tag)
     const screen = event.currentTarget.getScreenCTM()?.inverse()
-    if (screen == null || onPoint === undefined) return
+    if (screen === undefined || onPoint === undefined) return
     const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(screen)
     onPoint(paper.modelAt(x, y))
   }
@@ -81,7 +81,8 @@ export function DrawingSheet({
 }
 
 function isShown(shape: Shape, upToCourse: number | undefined): boolean {
-  if (upToCourse === undefined || !('shown' in shape) || shape.shown === undefined) return true
+  if (upToCourse === undefined || (shape.kind !== 'area' && shape.kind !== 'fire') || shape.shown === undefined)
+    return true
   const { fromCourse, toCourse } = shape.shown
   return fromCourse <= upToCourse && (toCourse === undefined || upToCourse <= toCourse)
 }

@@ -142,13 +142,11 @@ function ZoomedDrawing({
 }) {
   const { named } = useWords()
   const { writing, spoken, unit } = useWriting()
-  const box = useRef<HTMLDivElement>(null)
-  const sheet = useRef<HTMLDivElement>(null)
   const drawing = useMemo(() => viewOf(view, worked, findings), [view, worked, findings])
   const widthU = Math.max(readableWidth(drawing), window.innerWidth / SCREEN_PER_UNIT)
   const mostHighU = Math.max(300, window.innerHeight / SCREEN_PER_UNIT - LANES_U)
   const { heightU } = useMemo(() => paperFor(drawing, widthU, mostHighU), [drawing, widthU, mostHighU])
-  const zoom = useZoom(box, sheet, widthU, heightU)
+  const { box, sheet, zoomBy, whole } = useZoom(widthU, heightU)
   const onPoint = useMemo(
     () => (at: Point) => {
       onTold(unitAt(view, worked, at, upTo))
@@ -179,19 +177,19 @@ function ZoomedDrawing({
           type="button"
           aria-label={named('drawing.smaller')}
           onClick={() => {
-            zoom.zoomBy(1 / 1.5)
+            zoomBy(1 / 1.5)
           }}
         >
           <Icon name="minus" />
         </button>
-        <button type="button" onClick={zoom.whole}>
+        <button type="button" onClick={whole}>
           {named('drawing.whole')}
         </button>
         <button
           type="button"
           aria-label={named('drawing.larger')}
           onClick={() => {
-            zoom.zoomBy(1.5)
+            zoomBy(1.5)
           }}
         >
           <Icon name="plus" />

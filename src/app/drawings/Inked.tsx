@@ -67,6 +67,13 @@ export const Inked = memo(function Inked({
           ember={shape.ember === true}
         />
       )
+    case 'wind': {
+      const yU = paper.lane(shape.lane.side, shape.lane.lane) - 4
+      const turn = (shape.towardDeg * Math.PI) / 180
+      const [dxU, dyU] = [15 * Math.sin(turn), -15 * Math.cos(turn)]
+      const xU = paper.x(shape.xM)
+      return <Arrow fromU={[xU - dxU, yU - dyU]} toU={[xU + dxU, yU + dyU]} ember={false} />
+    }
     case 'peg':
       return (
         <Peg
@@ -74,6 +81,7 @@ export const Inked = memo(function Inked({
           yU={paper.y(shape.at[1])}
           driven={shape.driven}
           {...(shape.name !== undefined && { name: shape.name })}
+          {...(shape.nameAt !== undefined && { nameAt: shape.nameAt })}
         />
       )
     case 'flag':

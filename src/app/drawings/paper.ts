@@ -32,6 +32,7 @@ const laneOf = (shape: Shape): { side: Side; lane: number; deep: boolean } | nul
   if (shape.kind === 'dimension' && 'side' in shape.place)
     return { side: shape.place.side, lane: shape.place.lane, deep: false }
   if (shape.kind === 'running') return { side: shape.side, lane: shape.lane, deep: true }
+  if (shape.kind === 'wind') return { ...shape.lane, deep: false }
   if (shape.kind === 'words' && shape.lane) return { side: shape.lane.side, lane: shape.lane.lane, deep: false }
   return null
 }

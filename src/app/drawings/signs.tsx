@@ -84,18 +84,26 @@ export function Peg({
   xU,
   yU,
   name,
+  nameAt = 'above-left',
   driven,
 }: {
   readonly xU: number
   readonly yU: number
   readonly name?: string
+  readonly nameAt?: 'above-left' | 'above-right' | 'below-left' | 'below-right'
   readonly driven: boolean
 }) {
+  const isRight = nameAt.endsWith('right')
   return (
     <>
       <rect className={driven ? 'k-peg driven' : 'k-peg'} x={r(xU - 4)} y={r(yU - 4)} width="8" height="8" />
       {name !== undefined && (
-        <text className="big halo" x={r(xU - 8)} y={r(yU - 8)} textAnchor="end">
+        <text
+          className="big halo"
+          x={r(isRight ? xU + 8 : xU - 8)}
+          y={r(nameAt.startsWith('below') ? yU + 19 : yU - 8)}
+          textAnchor={isRight ? 'start' : 'end'}
+        >
           {name}
         </text>
       )}

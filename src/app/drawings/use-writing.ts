@@ -5,16 +5,15 @@ import type { Words } from '../words/words.ts'
 import { useWords } from '../words/use-words.tsx'
 import type { Writing } from './writing.ts'
 
-/** The unit that stands once in the corner of a drawing; none in feet and inches, where each figure has its own. */
-export const drawingUnit = ({ show }: Words): string | undefined => (show.length === 'ft-in' ? undefined : show.length)
+type LengthUnit = Words['show']['length']
 
 /** Half millimetres stand in sizes of bricks; finer parts are nobody's business on a site. */
 const isHalf = (mm: number): boolean =>
   Math.abs(mm - Math.round(mm)) > 0.49 && Math.abs(2 * mm - Math.round(2 * mm)) < 1e-3
 
 /** Figures on drawings stand bare and ungrouped, all in the one unit of the corner. */
-function figure(lengthM: number, { show }: Words): string {
-  switch (show.length) {
+function figure(lengthM: number, unit: LengthUnit, { show }: Words): string {
+  switch (unit) {
     case 'mm':
       return isHalf(lengthM * 1000) ? showNumber(lengthM * 1000, 1) : String(Math.round(lengthM * 1000))
     case 'cm':
@@ -24,18 +23,46 @@ function figure(lengthM: number, { show }: Words): string {
     case 'ft-in':
       return showLength(lengthM, show).figure
     default:
-      return show.length satisfies never
+      return unit satisfies never
   }
 }
 
-export function useWriting(): {
+/** An argument that is itself the name of a message. */
+const WORD = /^wind\.[A-Z]+$/
+
+/** How a reader's figures and words are written on drawings; `taped` lengths stand in metres wherever the reader's units are metric. */
+export function writingFor(words: Words, taped = false): Writing {
+  const unit = taped && words.show.length !== 'ft-in' ? 'm' : words.show.length
+  return {
+    figure: (lengthM) => (taped && unit === 'm' ? showNumber(lengthM, 3, 3) : figure(lengthM, unit, words)),
+    alone: words.length,
+    say: (key, args) =>
+      words.named(
+        key,
+        Object.fromEntries(
+          Object.entries(args ?? {}).map(([name, value]) => [
+            name,
+            typeof value === 'string' && WORD.test(value) ? words.named(value) : value,
+          ]),
+        ),
+      ),
+  }
+}
+
+export function useWriting(taped = false): {
   readonly writing: Writing
   readonly spoken: Writing
+  /** The unit that stands once in the corner; none in feet and inches, where each figure has its own. */
   readonly unit: string | undefined
 } {
   const words = useWords()
   return useMemo(() => {
-    const writing = { figure: (lengthM: number) => figure(lengthM, words), say: words.named }
-    return { writing, spoken: { ...writing, figure: words.length }, unit: drawingUnit(words) }
-  }, [words])
+    const writing = writingFor(words, taped)
+    const { length } = words.show
+    return {
+      writing,
+      spoken: { ...writing, figure: words.length },
+      unit: length === 'ft-in' ? undefined : taped ? 'm' : length,
+    }
+  }, [words, taped])
 }

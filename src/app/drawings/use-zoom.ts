@@ -12,26 +12,26 @@ interface Held {
 }
 
 export interface Zoom {
+  /** The box that scrolls, and the sheet inside it. */
+  readonly box: RefObject<HTMLDivElement | null>
+  readonly sheet: RefObject<HTMLDivElement | null>
   readonly zoomBy: (factor: number) => void
   /** The whole sheet in sight. */
   readonly whole: () => void
 }
 
 /**
- * Pan by one pointer, zoom by two, by the wheel, or by + − 0 on the keys, inside a scrolling box: `box` scrolls, `sheet` inside it is `widthPx` wide
- * at a zoom of 1. Sizes are set on the element itself, so that a pinch draws no component anew. A drag never counts as a tap.
+ * Pan by one pointer, zoom by two, by the wheel, or by + − 0 on the keys, inside a scrolling box whose sheet is `widthPx` by `heightPx` at a zoom of 1.
+ * Sizes are set on the element itself, so that a pinch draws no component anew. A drag never counts as a tap.
  */
-export function useZoom(
-  box: RefObject<HTMLElement | null>,
-  sheet: RefObject<HTMLElement | null>,
-  widthPx: number,
-  heightPx: number,
-): Zoom {
+export function useZoom(widthPx: number, heightPx: number): Zoom {
+  const box = useRef<HTMLDivElement>(null)
+  const sheet = useRef<HTMLDivElement>(null)
   const zoom = useRef(1)
   const fitted = useCallback(() => {
     const { clientWidth = widthPx, clientHeight = heightPx } = box.current ?? {}
     return Math.min(clientWidth / widthPx, clientHeight / heightPx)
-  }, [box, widthPx, heightPx])
+  }, [widthPx, heightPx])
   const zoomTo = useCallback(
     (wanted: number, at?: Held) => {
       const scroller = box.current
@@ -49,7 +49,7 @@ export function useZoom(
       scroller.scrollLeft = fromLeft * grown - x
       scroller.scrollTop = fromTop * grown - y
     },
-    [box, sheet, widthPx, fitted],
+    [widthPx, fitted],
   )
   // A sheet that would be too small to read when whole begins at its left, at a size that can be read.
   useLayoutEffect(() => {
@@ -60,7 +60,7 @@ export function useZoom(
       box.current.scrollLeft = 0
       box.current.scrollTop = Math.max(0, (heightPx - box.current.clientHeight) / 2)
     }
-  }, [box, fitted, zoomTo, heightPx])
+  }, [fitted, zoomTo, heightPx])
   useEffect(() => {
     const scroller = box.current
     if (scroller === null) return
@@ -122,8 +122,10 @@ export function useZoom(
     return () => {
       ends.abort()
     }
-  }, [box, zoomTo, fitted])
+  }, [zoomTo, fitted])
   return {
+    box,
+    sheet,
     zoomBy: (factor) => {
       zoomTo(zoom.current * factor)
     },

@@ -4,11 +4,17 @@ import type { Figure } from '../../core/documents/drawings/drawing.ts'
 export interface Writing {
   /** A length in the reader's unit, bare: the unit stands once in the corner of the frame. */
   readonly figure: (lengthM: number) => string
+  /** A length with its unit. */
+  readonly alone: (lengthM: number) => string
   readonly say: (key: string, args?: Readonly<Record<string, string | number>>) => string
 }
 
 export const written = (value: Figure | number | string, writing: Writing): string | number =>
-  typeof value === 'object' ? writing.figure(value.lengthM) : value
+  typeof value !== 'object'
+    ? value
+    : value.alone === true
+      ? writing.alone(value.lengthM)
+      : writing.figure(value.lengthM)
 
 export const writtenArgs = (args: Readonly<Record<string, Figure | number | string>> | undefined, writing: Writing) =>
   Object.fromEntries(Object.entries(args ?? {}).map(([name, value]) => [name, written(value, writing)]))

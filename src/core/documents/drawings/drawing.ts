@@ -25,6 +25,8 @@ export type Point = readonly [xM: number, yM: number]
 /** A length to be written in the reader's units. */
 export interface Figure {
   readonly lengthM: number
+  /** Written with its unit, because it is not in the unit of the drawing's corner. */
+  readonly alone?: true
 }
 
 /** Line and fill conventions: cut and outline heavy, seen edges middle, joints and hidden lines thin. */
@@ -69,6 +71,8 @@ export type Ink =
   | 'lintel-veil'
   | 'unit-chosen'
   | 'mesh-cut'
+  | 'edge-open'
+  | 'string-2'
 
 export type Side = 'top' | 'bottom' | 'left' | 'right'
 
@@ -137,7 +141,20 @@ export type Shape =
       readonly shown?: { readonly fromCourse: number; readonly toCourse?: number }
     }
   | { readonly kind: 'arrow'; readonly from: Point; readonly to: Point; readonly ember?: boolean }
-  | { readonly kind: 'peg'; readonly at: Point; readonly name?: string; readonly driven: boolean }
+  /** Where the wind blows to, beside the model: degrees clockwise from up the paper. */
+  | {
+      readonly kind: 'wind'
+      readonly xM: number
+      readonly lane: { readonly side: 'bottom'; readonly lane: number }
+      readonly towardDeg: number
+    }
+  | {
+      readonly kind: 'peg'
+      readonly at: Point
+      readonly name?: string
+      readonly nameAt?: 'above-left' | 'above-right' | 'below-left' | 'below-right'
+      readonly driven: boolean
+    }
   | {
       readonly kind: 'flag'
       readonly at: Point

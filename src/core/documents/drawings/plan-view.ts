@@ -1,11 +1,14 @@
 import type { Finding } from '../../basics/finding.ts'
 import type { TrayFrame } from '../../fish/tray-frame.ts'
 import type { KilnGeometry } from '../../geometry/kiln.ts'
+import type { Site } from '../../geometry/site.ts'
+import { compassPoint } from '../../geometry/wind.ts'
 import type { Plan } from '../../plan/schema.ts'
 import { rectangle, type Drawing, type Point, type Shape } from './drawing.ts'
 
 /** What drawings of the whole kiln are made from. */
 export interface DrawnKiln {
+  readonly site?: Site
   readonly plan: Plan
   readonly geometry: KilnGeometry
   readonly tray: TrayFrame
@@ -36,7 +39,8 @@ function cutMasonry({ outside, chambers, openings }: KilnGeometry): Point[] {
 const FEW_CHAMBERS = 4
 
 /** Plan at the height of the openings, front at the bottom: walls cut, trench as a hidden line, what a tape must find. */
-export function planView({ geometry }: DrawnKiln, flags: readonly Finding[]): Drawing {
+export function planView(kiln: DrawnKiln, flags: readonly Finding[]): Drawing {
+  const { geometry } = kiln
   const { outside, chambers, openings, footing, clearSide, outsideLength, outsideDepth } = geometry
   const trench = footing.shape.outline
   const crowded = chambers.length > FEW_CHAMBERS
@@ -113,6 +117,7 @@ export function planView({ geometry }: DrawnKiln, flags: readonly Finding[]): Dr
       key: 'drawing.front',
       lane: { side: 'bottom', lane: 2 },
     },
+    ...windShapes(kiln),
     ...flagShapes(flags, ({ xM, yM }) => [xM, yM]),
   )
   return {
@@ -128,6 +133,25 @@ export function planView({ geometry }: DrawnKiln, flags: readonly Finding[]): Dr
       },
     },
   }
+}
+
+/** The day's wind as an arrow beside the model and in words, where both it and the facing are known. */
+function windShapes({ plan, geometry, site }: DrawnKiln): readonly Shape[] {
+  const windDeg = plan.place.windDayDeg ?? plan.place.windNightDeg
+  const front = site?.facing.front ?? null
+  if (windDeg === null || front === null) return []
+  const middleM = geometry.outsideLength.value / 2
+  // The front looks down the paper, so a wind from where it looks blows up the paper.
+  return [
+    { kind: 'wind', xM: middleM, lane: { side: 'bottom', lane: 3 }, towardDeg: windDeg - front.value },
+    {
+      kind: 'words',
+      at: [middleM, 0],
+      key: 'drawing.wind',
+      args: { from: `wind.${compassPoint(windDeg)}` },
+      lane: { side: 'bottom', lane: 4 },
+    },
+  ]
 }
 
 /** Flags of the findings that have a place, with the numbers they have in the list. */

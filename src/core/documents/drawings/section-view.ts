@@ -48,7 +48,26 @@ export function sectionView(kiln: DrawnKiln, layout: Layout): Drawing {
     const rings = [rectangle(depthM - wallM, zBottomM, depthM, zTopM)]
     if (!isOpen && !isHead) rings.push(rectangle(0, zBottomM, wallM, zTopM))
     shapes.push({ kind: 'area', ink: 'masonry', rings })
+    const cell = plan.walls.unit.cells[0]
+    if (cell === undefined || plan.walls.leaf !== 'single') continue
+    const inM = (wallM - cell.widthM) / 2
+    shapes.push({
+      kind: 'area',
+      ink: plan.walls.fill === 'none' ? 'wood-face' : 'fill',
+      rings: rings.map(([low, , high]) =>
+        rectangle((low?.[0] ?? 0) + inM, low?.[1] ?? 0, (low?.[0] ?? 0) + inM + cell.widthM, high?.[1] ?? 0),
+      ),
+    })
   }
+  if (opening !== undefined)
+    shapes.push({
+      kind: 'lines',
+      ink: 'edge',
+      lines: [0, wallM].map((yM) => [
+        [yM, Math.max(0, opening.sillM)],
+        [yM, opening.undersideM],
+      ]),
+    })
   for (const lintel of layout.lintels) {
     if (lintel.xM > throughM || lintel.xM + lintel.dxM < throughM || lintel.kind === 'steel') continue
     shapes.push({
@@ -107,6 +126,14 @@ export function sectionView(kiln: DrawnKiln, layout: Layout): Drawing {
       place: { side: 'left', lane: 0 },
       value: { lengthM: tray.stackHeight.value },
       working: tray.stackHeight,
+    },
+    {
+      kind: 'dimension',
+      axis: 'y',
+      fromM: 0,
+      toM: levels.headM,
+      place: { atM: wallM + 0.13 },
+      value: { lengthM: levels.headM },
     },
     { kind: 'level', yM: aboveM, valueM: aboveM },
     { kind: 'level', yM: levels.headM, valueM: levels.headM },

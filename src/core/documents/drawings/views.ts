@@ -70,8 +70,12 @@ export function viewOf(view: ViewKey, kiln: LaidKiln, flags: readonly Finding[])
       return trayCornerView(kiln)
     case 'wall-layers':
       return wallLayersView(kiln)
+    case 'back':
+    case 'left':
+    case 'right':
+      return elevationView(kiln, kiln.layout, view)
     default:
-      return elevationView(kiln, kiln.layout, isWall(view) ? view : 'back')
+      return elevationView(kiln, kiln.layout, view as Extract<ViewKey, `divider-${number}`>)
   }
 }
 
