@@ -4,6 +4,9 @@ import { leastCostByMilp, milpSolver } from '../core/cutting/milp.ts'
 import { trayJob } from '../core/cutting/tray-jobs.ts'
 import checks from './data/cutting-checks.json' with { type: 'json' }
 
+/** Nodes after which the solver is let off a job: it says nothing then. */
+const MOST_NODES = 400
+
 let solver: Awaited<ReturnType<typeof milpSolver>>
 beforeAll(async () => {
   solver = await milpSolver()
@@ -18,14 +21,14 @@ describe('least cost of cutting, against a mixed-integer solver', () => {
       const job = trayJob(seed)
       const { cost, gap, problems } = cutLengths({ ...job, tidyNodes: 0 })
       expect({ seed, gap, problems }).toEqual({ seed, gap: 0, problems: [] })
-      const found = leastCostByMilp(solver, job, 1)
+      const found = leastCostByMilp(solver, job, MOST_NODES)
       if (found.Status !== 'Optimal') undecided.push(seed)
       else if (cost !== Math.round(found.ObjectiveValue)) different.push({ seed, cost, solver: found.ObjectiveValue })
     }
     expect(different).toEqual([])
     // A few jobs outlast the solver's patience; they say nothing, so there may only be a few.
-    expect(undecided.length).toBeLessThanOrEqual(12)
-  }, 90_000)
+    expect(undecided.length).toBeLessThanOrEqual(30)
+  }, 150_000)
 
   it.each(checks.one_d.map((c) => [c.id, c] as const))(
     '%s',
@@ -36,7 +39,7 @@ describe('least cost of cutting, against a mixed-integer solver', () => {
         kerfM: 0,
         keepM: 0,
       }
-      const found = leastCostByMilp(solver, job, 20)
+      const found = leastCostByMilp(solver, job, 100_000)
       expect(found.Status).toBe('Optimal')
       expect(cutLengths(job).cost).toBe(Math.round(found.ObjectiveValue))
     },
