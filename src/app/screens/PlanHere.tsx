@@ -1,5 +1,5 @@
 import '../words/add-plan-words.ts'
-import { memo, useCallback, useEffect, useMemo, useState } from 'react'
+import { lazy, memo, Suspense, useCallback, useEffect, useMemo, useState } from 'react'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { WorkedOut } from '../../core/work-out.ts'
 import { Bar } from '../parts/Bar.tsx'
@@ -25,6 +25,8 @@ import { useNow } from './use-now.ts'
 import { goTo } from './use-route.ts'
 import { useWorking } from './working/use-working.ts'
 import { WorkingSheet } from './working/WorkingSheet.tsx'
+
+const SheetsSheet = lazy(() => import('./sheets/SheetsSheet.tsx').then((one) => ({ default: one.SheetsSheet })))
 
 export type PlanRoute = Extract<Route, { screen: 'plan' }>
 
@@ -149,9 +151,15 @@ function Places({
         >
           <Place route={route} worked={worked} />
         </Page>
+        {route.card === 'sheets' && (
+          <Suspense>
+            <SheetsSheet route={route} worked={worked} />
+          </Suspense>
+        )}
         {isTooled && (
           <PlanTools
             row={{ id, name: plan.name }}
+            sheetsHref={cardHref(id, place, 'sheets')}
             onClose={() => {
               setIsTooled(false)
             }}

@@ -1,4 +1,4 @@
-import { canShareFiles, download, share } from '../../device/sharing/deliver.ts'
+import { canShareFiles, download, planFileOf, share } from '../../device/sharing/deliver.ts'
 import type { Private } from '../../device/sharing/privacy.ts'
 import { exportPlan } from './file-actions.ts'
 import { keeper } from './keeper.ts'
@@ -8,13 +8,13 @@ export { canShareFiles }
 
 /** Puts a copy of a plan among the phone's downloads, whether or not this version can read it. */
 export async function savePlanFile(planId: string): Promise<void> {
-  download(await exportPlan(planId))
+  download(planFileOf(await exportPlan(planId)))
   await noteBackup()
 }
 
 /** Hands a plan as a file to another app of the phone. */
 export async function sharePlan(planId: string, chosen: Private): Promise<'shared' | 'cancelled' | 'failed'> {
-  const outcome = await share(await exportPlan(planId, chosen))
+  const outcome = await share(planFileOf(await exportPlan(planId, chosen)))
   if (outcome === 'shared') await noteBackup()
   return outcome
 }

@@ -1,11 +1,15 @@
 import { drawingSize, inkDrawing } from './pdf-drawing.ts'
-import { LINE, MM_PER_POINT, type Page } from './pdf-page.ts'
+import { inFace, LINE, MM_PER_POINT, type Page } from './pdf-page.ts'
 import type { PaperBlock, PaperRow, PaperTable } from './paper-sheet.ts'
+
+/** A heading stands at the foot of a page only with something under it. */
+const HEADING_ROOM_MM = 36
 
 /** Adds one block where the pen is. */
 export function addBlock(page: Page, block: PaperBlock): void {
   switch (block.kind) {
     case 'heading':
+      page.room(HEADING_ROOM_MM)
       page.font(true, page.size.body + 3)
       paragraph(page, block.text, page.size.body + 3, 4)
       return
@@ -69,7 +73,7 @@ function drawing(page: Page, markup: string, caption: string | undefined, mostHi
   page.yMm += heightMm + 3
   if (caption === undefined) return
   page.font(false)
-  page.doc.text(caption, page.left + page.width / 2, page.yMm + 3, { align: 'center' })
+  page.doc.text(inFace(caption), page.left + page.width / 2, page.yMm + 3, { align: 'center' })
   page.yMm += below
 }
 
@@ -175,10 +179,10 @@ function rod(page: Page, marksMm: readonly { readonly atMm: number; readonly tex
       const y = foot - (atMm - from)
       page.doc.setLineWidth(0.7).line(x, y, x + 14, y)
       page.font(true)
-      page.doc.text(text, x + 15, y - 0.8)
+      page.doc.text(inFace(text), x + 15, y - 0.8)
     }
     page.font(false, page.size.body - 2)
-    page.doc.text(`${joinText} ${String(strip + 1)} / ${String(strips)}`, x + 1, foot + 4)
+    page.doc.text(`${inFace(joinText)} ${String(strip + 1)} / ${String(strips)}`, x + 1, foot + 4)
   }
   page.yMm = page.bottom
 }

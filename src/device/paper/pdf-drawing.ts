@@ -1,9 +1,9 @@
 import type { jsPDF } from 'jspdf'
 import { paperInk, paperText, type PaperInk } from './ink-styles.ts'
+import { inFace, MM_PER_POINT } from './pdf-page.ts'
 import { readSvg, type InkOp, type Segment } from './svg-markup.ts'
 
 const GREY = 232
-const MM_PER_POINT = 25.4 / 72
 
 /** Size on paper of a drawing as wide as `widthMm` and no higher than `mostHighMm`. */
 export function drawingSize(
@@ -52,9 +52,10 @@ function inkOp(doc: jsPDF, op: InkOp, x: Place, y: Place, scale: number): void {
       doc.setTextColor(white ? 255 : 0)
       const turn = (op.turnDeg * Math.PI) / 180
       // A turned text is anchored by hand: the library turns about the start of the line only.
-      const width = doc.getTextWidth(op.text)
+      const text = inFace(op.text)
+      const width = doc.getTextWidth(text)
       const back = op.anchor === 'middle' ? width / 2 : op.anchor === 'end' ? width : 0
-      doc.text(op.text, x(op.x) - back * Math.cos(turn), y(op.y) - back * Math.sin(turn), { angle: -op.turnDeg })
+      doc.text(text, x(op.x) - back * Math.cos(turn), y(op.y) - back * Math.sin(turn), { angle: -op.turnDeg })
       return
     }
     default:

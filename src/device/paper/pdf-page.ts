@@ -10,6 +10,9 @@ const HEAD_MM = 17
 const FOOT_MM = 9
 export const LINE = 1.3
 
+/** The face has every letter of our languages but no minus of its own: the dash of the same width and height stands for it. */
+export const inFace = (text: string): string => text.replaceAll('\u2212', '\u2013')
+
 /** One page after another, filled from the top: where the pen is and how much room is left. */
 export class Page {
   readonly doc: jsPDF
@@ -55,7 +58,7 @@ export class Page {
   }
 
   lines(text: string, widthMm: number): string[] {
-    return this.doc.splitTextToSize(text, widthMm) as string[]
+    return this.doc.splitTextToSize(inFace(text), widthMm) as string[]
   }
 
   /** Ruled block at the head of every page, and the foot. */

@@ -1,13 +1,15 @@
 import type { PlanFile } from './plan-file.ts'
 
-const fileOf = ({ fileName, text }: PlanFile): File => new File([text], fileName, { type: 'application/json' })
+/** A plan's copy as a file. */
+export const planFileOf = ({ fileName, text }: PlanFile): File =>
+  new File([text], fileName, { type: 'application/json' })
 
 /** Puts a file among the phone's downloads. */
-export function download(planFile: PlanFile): void {
-  const address = URL.createObjectURL(fileOf(planFile))
+export function download(file: File): void {
+  const address = URL.createObjectURL(file)
   const link = document.createElement('a')
   link.href = address
-  link.download = planFile.fileName
+  link.download = file.name
   link.click()
   // The download starts after this turn; the address must live until then.
   setTimeout(() => {
@@ -18,13 +20,13 @@ export function download(planFile: PlanFile): void {
 /** Whether this phone can hand files to other apps. */
 export const canShareFiles = (): boolean => {
   if (typeof navigator.canShare !== 'function') return false
-  return navigator.canShare({ files: [fileOf({ fileName: 'plan.json', text: '{}' })] })
+  return navigator.canShare({ files: [planFileOf({ fileName: 'plan.json', text: '{}' })] })
 }
 
 /** Hands a file to another app of the phone. */
-export async function share(planFile: PlanFile): Promise<'shared' | 'cancelled' | 'failed'> {
+export async function share(file: File): Promise<'shared' | 'cancelled' | 'failed'> {
   try {
-    await navigator.share({ files: [fileOf(planFile)] })
+    await navigator.share({ files: [file] })
     return 'shared'
   } catch (error) {
     return error instanceof DOMException && error.name === 'AbortError' ? 'cancelled' : 'failed'

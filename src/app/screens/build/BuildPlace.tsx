@@ -3,15 +3,15 @@ import type { Step } from '../../../core/schedule/schedule.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
-import { showIsoDay, showIsoDays } from '../../words/dates.ts'
+import { showIsoDay } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
-import type { Words } from '../../words/words.ts'
 import { Findings } from '../plan/Findings.tsx'
 import { worstFirst } from '../plan/order-findings.ts'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { cardHref } from '../route.ts'
 import { KeyFigure } from '../working/Worked.tsx'
 import './build.css'
+import { stepDays, stepName } from './step-text.ts'
 import { CourseViewer } from './CourseViewer.tsx'
 import { CrewSheet } from './CrewSheet.tsx'
 import { DayBar } from './DayBar.tsx'
@@ -82,8 +82,8 @@ function StepLine({
         <summary>
           <span className="question-number">{number}</span>
           <span className="step-name">
-            <b>{titleOf(step, words)}</b>
-            <span className="quiet">{daysOf(step, words)}</span>
+            <b>{stepName(step, words)}</b>
+            <span className="quiet">{stepDays(step, words)}</span>
           </span>
           <DayBar step={step} days={worked.schedule.days.length} />
         </summary>
@@ -117,19 +117,4 @@ function StepLine({
       </details>
     </li>
   )
-}
-
-function titleOf(step: Step, { say, named, length }: Words): string {
-  const name = named(`task.${step.kind}`)
-  return step.toM === undefined ? name : say('build.up-to', { name, level: length(step.toM) })
-}
-
-/** Days by the calendar where there is one, else counted from the first. */
-function daysOf({ start, end, startDay, endDay }: Step, { say, number }: Words): string {
-  if (startDay !== null && endDay !== null) return showIsoDays(startDay, endDay)
-  const first = Math.floor(start + 1e-6) + 1
-  const last = Math.max(first, Math.ceil(end - 1e-6))
-  return first === last
-    ? say('build.day', { day: number(first) })
-    : say('build.days', { from: number(first), to: number(last) })
 }

@@ -13,9 +13,12 @@ const MOST_NAME = 80
 /** What can be done to a plan from outside it. Nothing here asks "are you sure": putting away can be undone. */
 export function PlanTools({
   row,
+  sheetsHref,
   onClose,
 }: {
   readonly row: Pick<PlanRow, 'id' | 'name'>
+  /** Where its sheets are made, from inside the plan. */
+  readonly sheetsHref?: string
   readonly onClose: () => void
 }) {
   const { say } = useWords()
@@ -34,6 +37,18 @@ export function PlanTools({
         onChange={(name) => void renamePlan(row.id, name)}
       />
       <div className="choices">
+        {sheetsHref !== undefined && (
+          <Button
+            shape="big"
+            icon="print"
+            onPress={() => {
+              onClose()
+              goTo(sheetsHref)
+            }}
+          >
+            {say('front.sheets')}
+          </Button>
+        )}
         <Button shape="big" icon="block" onPress={() => void another()}>
           {say('front.duplicate')}
         </Button>

@@ -1,17 +1,16 @@
 import { useMemo, useState } from 'react'
 import { todaysLoad } from '../../../core/schedule/todays-load.ts'
-import type { FiringStep } from '../../../core/fish/timetable.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { showHours } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
-import type { Words } from '../../words/words.ts'
 import '../build/build.css'
 import { fieldWay } from '../fields/field-way.ts'
 import { NumberField } from '../fields/PlanField.tsx'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { cardHref } from '../route.ts'
+import { turnText } from './turn-text.ts'
 import { KeyFigure, KeyRange } from '../working/Worked.tsx'
 import { FiringSheet } from './FiringSheet.tsx'
 
@@ -68,22 +67,4 @@ export function RunPlace({ route, worked }: { readonly route: PlanRoute; readonl
       {(route.card === 'firing' || route.card === 'run') && <FiringSheet route={route} />}
     </>
   )
-}
-
-function turnText(step: FiringStep, { say, inLine, number }: Words): string {
-  const heat = inLine(step.gasDegC, 'degC')
-  switch (step.action) {
-    case 'light':
-      return say('run.do.light')
-    case 'load':
-      return say('run.do.load', { heat })
-    case 'turn':
-      return say('run.do.turn', { count: step.moves, lowest: number(step.moves) })
-    case 'bank':
-      return say('run.do.bank', { heat })
-    case 'unload':
-      return say('run.do.unload')
-    default:
-      return step.action satisfies never
-  }
 }

@@ -1,5 +1,5 @@
-import { groupAccount } from '../../../core/costs/group-account.ts'
-import type { PaperBlock, PaperSheet } from '../../../device/paper/paper-sheet.ts'
+import { groupAccount, type MemberAccount } from '../../../core/costs/group-account.ts'
+import type { PaperBlock, PaperSheet } from '../../state/paper-actions.ts'
 import { currencySign } from '../../words/money.ts'
 import type { SheetHand } from './sheet-kind.ts'
 
@@ -46,7 +46,7 @@ export function costsSheet({ worked, words }: SheetHand): PaperSheet {
           { title: words.say('sheets.given'), share: 0.2, align: 'right' },
           { title: words.say('sheets.signature'), share: 0.2, align: 'right' },
         ],
-        rows: account.members.map(({ name, promised, given }) => ({
+        rows: account.members.map(({ name, promised, given }: MemberAccount) => ({
           cells: [name, words.money(promised.value), words.money(given.value), ''],
         })),
       },

@@ -1,4 +1,4 @@
-import type { PaperRow, PaperSheet } from '../../../device/paper/paper-sheet.ts'
+import type { PaperRow, PaperSheet } from '../../state/paper-actions.ts'
 import { amount, currencySign } from '../../words/money.ts'
 import { itemName, lotsText, lotText, whyText } from '../buy/line-text.ts'
 import type { SheetHand } from './sheet-kind.ts'
@@ -13,7 +13,12 @@ export function materialsSheet({ worked, words }: SheetHand, isFilled: boolean):
     const name = words.named(`seller.${seller.seller}`)
     const isPriced = isFilled && seller.rows.length > seller.unpriced
     rows.push({
-      cells: ['', seller.sellerName === '' ? name : `${name}, ${seller.sellerName}`, isPriced ? figure(seller.cost.value) : '', ''],
+      cells: [
+        '',
+        seller.sellerName === '' ? name : `${name}, ${seller.sellerName}`,
+        isPriced ? figure(seller.cost.value) : '',
+        '',
+      ],
       look: 'group',
     })
     for (const line of seller.rows) {
@@ -33,8 +38,18 @@ export function materialsSheet({ worked, words }: SheetHand, isFilled: boolean):
   }
   if (isFilled)
     rows.push({
-      cells: ['', words.say('print.contingency', { share: words.share(plan.money.contingency) }), figure(list.contingency.value), ''],
+      cells: [
+        '',
+        words.say('print.contingency', { share: words.share(plan.money.contingency) }),
+        figure(list.contingency.value),
+        '',
+      ],
     })
+  if (list.free.length > 0) {
+    rows.push({ cells: ['', words.say('buy.free'), '', ''], look: 'group' })
+    for (const { item, gross } of list.free)
+      rows.push({ box: true, cells: [words.inLine(gross.value, gross.unit), words.named(`item.${item}`), '', ''] })
+  }
   rows.push({
     cells: [
       '',
@@ -61,25 +76,6 @@ export function materialsSheet({ worked, words }: SheetHand, isFilled: boolean):
         ],
         rows,
       },
-      ...freeBlock(worked, words),
     ],
   }
-}
-
-function freeBlock({ list }: SheetHand['worked'], words: SheetHand['words']): PaperSheet['blocks'] {
-  if (list.free.length === 0) return []
-  return [
-    { kind: 'heading', text: words.say('buy.free') },
-    {
-      kind: 'table',
-      columns: [
-        { title: '', share: 0.6 },
-        { title: '', share: 0.4, align: 'right' },
-      ],
-      rows: list.free.map(({ item, gross }) => ({
-        box: true,
-        cells: [words.named(`item.${item}`), words.inLine(gross.value, gross.unit)],
-      })),
-    },
-  ]
 }

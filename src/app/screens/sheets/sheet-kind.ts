@@ -1,5 +1,5 @@
 import type { ReactElement } from 'react'
-import type { PaperSheet } from '../../../device/paper/paper-sheet.ts'
+import type { PaperSheet } from '../../state/paper-actions.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import type { Words } from '../../words/words.ts'
 

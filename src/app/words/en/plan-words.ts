@@ -13,6 +13,7 @@ import newPlan from './new-plan.json'
 import plan from './plan.json'
 import run from './run.json'
 import sheet from './sheet.json'
+import sheets from './sheets.json'
 import views from './views.json'
 
 /** What is said inside a plan: loaded with the screens of a plan. */
@@ -32,5 +33,6 @@ export const planWords = {
   ...plan,
   ...run,
   ...sheet,
+  ...sheets,
   ...views,
 }

@@ -1,0 +1,19 @@
+import type { Step } from '../../../core/schedule/schedule.ts'
+import { showIsoDays } from '../../words/dates.ts'
+import type { Words } from '../../words/words.ts'
+
+/** What a step is called, with the level it rises to where the wall goes up in lifts. */
+export function stepName(step: Step, { say, named, length }: Words): string {
+  const name = named(`task.${step.kind}`)
+  return step.toM === undefined ? name : say('build.up-to', { name, level: length(step.toM) })
+}
+
+/** Days by the calendar where there is one, else counted from the first. */
+export function stepDays({ start, end, startDay, endDay }: Step, { say, number }: Words): string {
+  if (startDay !== null && endDay !== null) return showIsoDays(startDay, endDay)
+  const first = Math.floor(start + 1e-6) + 1
+  const last = Math.max(first, Math.ceil(end - 1e-6))
+  return first === last
+    ? say('build.day', { day: number(first) })
+    : say('build.days', { from: number(first), to: number(last) })
+}

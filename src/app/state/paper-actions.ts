@@ -1,0 +1,67 @@
+import { canShareFiles, download, share } from '../../device/sharing/deliver.ts'
+import type { PaperFonts } from '../../device/paper/pdf.ts'
+import type { PaperHead, PaperSheet, PaperSize } from '../../device/paper/paper-sheet.ts'
+import regular from '../../device/paper/fonts/noto-sans-regular.ttf?url'
+import bold from '../../device/paper/fonts/noto-sans-bold.ttf?url'
+
+export type { PaperBlock, PaperHead, PaperRow, PaperSheet, PaperSize } from '../../device/paper/paper-sheet.ts'
+
+const bytesOf = async (url: string): Promise<Uint8Array> => new Uint8Array(await (await fetch(url)).arrayBuffer())
+
+async function paperFonts(): Promise<PaperFonts> {
+  const [one, other] = await Promise.all([bytesOf(regular), bytesOf(bold)])
+  return { regular: one, bold: other }
+}
+
+/** Sheets as one PDF file; null where `goOn` said no. The writer and its faces are fetched from the phone's own store only now. */
+export async function pdfFile(
+  name: string,
+  sheets: readonly PaperSheet[],
+  head: PaperHead,
+  size: PaperSize,
+  goOn: (done: number) => Promise<boolean>,
+): Promise<File | null> {
+  const [{ makePdf }, fonts] = await Promise.all([import('../../device/paper/pdf.ts'), paperFonts()])
+  const bytes = await makePdf(sheets, head, size, fonts, goOn)
+  return bytes === null ? null : new File([bytes.slice().buffer], `${fileName(name)}.pdf`, { type: 'application/pdf' })
+}
+
+/** A name that every phone and every disk takes. */
+export const fileName = (name: string): string =>
+  name
+    .normalize('NFC')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 60) || 'kilnwright'
+
+export { canShareFiles }
+
+/** Puts a file among the phone's downloads. */
+export const saveFile = (file: File): void => {
+  download(file)
+}
+
+/** Hands a file to another app of the phone. */
+export const sendFile = (file: File): Promise<'shared' | 'cancelled' | 'failed'> => share(file)
+
+/** Rows for a spreadsheet, numbers as numbers; the writer is fetched only now. */
+export async function spreadsheetFile(
+  name: string,
+  sheet: string,
+  rows: readonly (readonly (string | number | null)[])[],
+): Promise<File> {
+  const { default: writeXlsxFile } = await import('write-excel-file/universal')
+  const data = rows.map((cells, index) =>
+    cells.map((value) =>
+      value === null
+        ? null
+        : typeof value === 'number'
+          ? { value, type: Number }
+          : { value, type: String, ...(index === 0 && { fontWeight: 'bold' as const }) },
+    ),
+  )
+  const blob = await writeXlsxFile(data, { sheet }).toBlob()
+  return new File([blob], `${fileName(name)}.xlsx`, {
+    type: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+  })
+}
