@@ -8,7 +8,7 @@ import { Icon } from '../parts/Icon.tsx'
 import { useWords } from '../words/use-words.tsx'
 import { CourseSlider } from './CourseSlider.tsx'
 import { DrawingSheet } from './DrawingSheet.tsx'
-import { paperFor, readableWidth } from './paper.ts'
+import { paperFor, readableWidth, SHEET_WIDTH } from './paper.ts'
 import { UnitTold } from './UnitTold.tsx'
 import { useWriting } from './use-writing.ts'
 import { useZoom } from './use-zoom.ts'
@@ -125,6 +125,9 @@ const SCREEN_PER_UNIT = 1.6
 /** Height of what stands round a model: dimension lanes and the like. */
 const LANES_U = 130
 
+/** Whether figures stand inside units. */
+const small = (view: ViewKey): boolean => /^(course|back|left|right|divider)/.test(view)
+
 function ZoomedDrawing({
   view,
   worked,
@@ -141,9 +144,10 @@ function ZoomedDrawing({
   readonly onTold: (told: Told | null) => void
 }) {
   const { named } = useWords()
-  const { writing, spoken, unit } = useWriting()
+  const { writing, spoken, unit } = useWriting(view === 'tapes')
   const drawing = useMemo(() => viewOf(view, worked, findings), [view, worked, findings])
-  const widthU = Math.max(readableWidth(drawing), window.innerWidth / SCREEN_PER_UNIT)
+  const least = small(view) || /^(plan|front|board)/.test(view) ? readableWidth(drawing, small(view)) : SHEET_WIDTH
+  const widthU = Math.max(least, window.innerWidth / SCREEN_PER_UNIT)
   const mostHighU = Math.max(300, window.innerHeight / SCREEN_PER_UNIT - LANES_U)
   const { heightU } = useMemo(() => paperFor(drawing, widthU, mostHighU), [drawing, widthU, mostHighU])
   const { box, sheet, zoomBy, whole } = useZoom(widthU, heightU)

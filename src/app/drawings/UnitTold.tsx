@@ -16,7 +16,7 @@ export function UnitTold({
 }) {
   const words = useWords()
   const { named, sizes, length } = words
-  const canTell = !view.startsWith('tray') && view !== 'plan' && view !== 'section' && view !== 'wall-layers'
+  const canTell = /^(front|back|left|right|inside|divider|course)/.test(view)
   if (unit === null)
     return (
       <p className="told quiet" aria-live="polite">

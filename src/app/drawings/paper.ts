@@ -92,9 +92,13 @@ export function paperFor(drawing: Drawing, widthU = SHEET_WIDTH, mostHighU = 300
 /** Width of a figure on the paper, near enough to decide whether it fits: tabular digits are 0.56 of the height. */
 export const figureWidth = (text: string, heightU = FIGURE_HEIGHT): number => text.length * heightU * 0.56
 
-/** Paper units a metre at which a brick's length can be read inside it. */
-const READABLE_PER_M = 150
+/** Paper units a metre at which a brick's length can be read inside it, and at which a chamber's can inside the chamber. */
+const UNITS_READABLE = 150
+const CHAMBERS_READABLE = 100
 
-/** Width of a sheet on which even the figures inside short units can be read. */
-export const readableWidth = ({ box }: Drawing): number =>
-  Math.max(SHEET_WIDTH, (box.x1M - box.x0M) * READABLE_PER_M + 2 * LEVELS_WIDTH)
+/** Width of a sheet on which even the small figures can be read: those inside short units where `small`, else those of chambers. */
+export const readableWidth = ({ box }: Drawing, small: boolean): number =>
+  Math.max(
+    SHEET_WIDTH,
+    (box.x1M - box.x0M) * (small ? UNITS_READABLE : CHAMBERS_READABLE) + (small ? 2 : 1) * LEVELS_WIDTH,
+  )

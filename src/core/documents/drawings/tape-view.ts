@@ -123,7 +123,7 @@ export function tapeView(plan: readonly Peg[], tapes: readonly TapeToTake[], adj
 const isCorner = (id: string): id is keyof typeof NAME_AT => id in NAME_AT
 const NAME_AT = { A: 'below-left', B: 'below-right', C: 'above-right', D: 'above-left' } as const
 
-/** Height of the columns of a level check on the drawing, as a share of the kiln's length. */
+/** Height of the columns of a level check on the drawing, as a share of the kiln's length, where its depth has room for two. */
 const COLUMN_SHARE = 0.28
 
 /** How low each corner of the footing is under the highest: a column at each peg, its lack of height drawn solid, with its figure. */
@@ -132,7 +132,7 @@ export function levelsView(plan: readonly Peg[], corners: readonly CheckedLevel[
   const depthM = Math.max(...plan.map(({ yM }) => yM))
   const ring = ['A', 'B', 'C', 'D'].flatMap((id) => plan.filter((peg) => peg.id === id))
   const worstM = Math.max(...corners.map(({ lowByM }) => lowByM), 1e-3)
-  const highM = COLUMN_SHARE * lengthM
+  const highM = Math.min(COLUMN_SHARE * lengthM, 0.4 * depthM)
   const thickM = 0.05 * lengthM
   const shapes: Shape[] = [
     { kind: 'area', ink: 'outline', rings: [ring.map(({ xM, yM }): Point => [xM, yM])] },

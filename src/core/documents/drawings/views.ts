@@ -1,12 +1,21 @@
 import type { Finding } from '../../basics/finding.ts'
+import { cutSheets } from '../../cutting/cut-sheets.ts'
+import type { CutPattern } from '../../cutting/length-job.ts'
+import type { CutSheet } from '../../cutting/sheet-job.ts'
+import { settingOut } from '../../geometry/setting-out.ts'
+import type { Site } from '../../geometry/site.ts'
 import type { Layout, PlacedUnit, WallId } from '../../layout/contract.ts'
+import type { Purchase } from '../../purchase/purchase.ts'
 import { courseView } from './course-view.ts'
+import { boardView, sheetView } from './cutting-view.ts'
 import type { Drawing, Point } from './drawing.ts'
 import { elevationView, faceOf, unitOnFace } from './elevation-view.ts'
 import { frontView } from './front-view.ts'
 import { insideView, outlineInside, unitInside } from './inside-view.ts'
 import { planView, type DrawnKiln } from './plan-view.ts'
 import { sectionView } from './section-view.ts'
+import { settingOutView } from './setting-out-view.ts'
+import { tapeView } from './tape-view.ts'
 import { trayCornerView, traySeatView, trayView } from './tray-view.ts'
 import { wallLayersView } from './wall-layers-view.ts'
 
@@ -25,11 +34,15 @@ export type ViewKey =
   | 'tray-seat'
   | 'tray-corner'
   | 'wall-layers'
+  | `board-${number}`
+  | `sheet-${number}`
+  | `setout-${number}`
+  | 'tapes'
 
-export type LaidKiln = DrawnKiln & { readonly layout: Layout }
+export type LaidKiln = DrawnKiln & { readonly layout: Layout; readonly purchase: Purchase; readonly site: Site }
 
 /** In the order in which one leafs through them. */
-export const viewsOf = ({ layout, geometry }: LaidKiln): readonly ViewKey[] => [
+export const viewsOf = (kiln: LaidKiln): readonly ViewKey[] => [
   'plan',
   'front',
   'section',
@@ -37,25 +50,66 @@ export const viewsOf = ({ layout, geometry }: LaidKiln): readonly ViewKey[] => [
   'back',
   'left',
   'right',
-  ...geometry.chambers.slice(1).map((_, index): ViewKey => `divider-${index + 1}`),
-  ...layout.courses.map(({ index }): ViewKey => `course-${index}`),
+  ...kiln.geometry.chambers.slice(1).map((_, index): ViewKey => `divider-${index + 1}`),
+  ...kiln.layout.courses.map(({ index }): ViewKey => `course-${index}`),
   'tray',
   'tray-seat',
   'tray-corner',
+  ...boardsOf(kiln).map((_, index): ViewKey => `board-${index + 1}`),
+  ...coverSheetsOf(kiln).map((_, index): ViewKey => `sheet-${index + 1}`),
   'wall-layers',
+  ...settingOutOf(kiln).steps.map((_, index): ViewKey => `setout-${index + 1}`),
+  'tapes',
 ]
 
-const courseOf = (view: ViewKey): number | null => (view.startsWith('course-') ? Number(view.slice(7)) : null)
+const settingOutOf = ({ geometry, site, plan }: LaidKiln) =>
+  settingOut(geometry, site.facing, plan.place.declinationDeg)
+
+const boardsOf = ({ purchase }: LaidKiln): readonly CutPattern[] =>
+  [...purchase.cutting.values()].flatMap(({ patterns }) => patterns)
+
+/** How the cover sheets are cut, where what is bought is one size of sheet and the cuts come out of as many as are bought. */
+function coverSheetsOf({ plan, purchase }: LaidKiln): readonly CutSheet[] {
+  const [line, ...others] = purchase.lines.filter(({ item }) => item === 'cover-sheet')
+  if (line === undefined || others.length > 0) return []
+  const { sheets } = cutSheets({
+    pieces: line.needs.flatMap(({ pieces }) =>
+      (pieces ?? []).map(({ lengthM, count, label }) => ({ lengthM, widthM: lengthM, count, label })),
+    ),
+    sheets: [{ key: line.item, lengthM: line.lotSize.value, widthM: line.widthM, priceMinor: null }],
+    kerfM: plan.trays.kerfM,
+  })
+  return sheets.reduce((sum, { times }) => sum + times, 0) === line.lots.value ? sheets : []
+}
+
+/** The number behind a view's name, or null where it is of another kind. */
+const numberIn = (view: ViewKey, kind: 'course' | 'board' | 'sheet' | 'setout'): number | null =>
+  view.startsWith(`${kind}-`) ? Number(view.slice(kind.length + 1)) : null
+
+const courseOf = (view: ViewKey): number | null => numberIn(view, 'course')
 
 const isWall = (view: ViewKey): view is Extract<WallId, ViewKey> =>
   view === 'front' || view === 'back' || view === 'left' || view === 'right' || view.startsWith('divider-')
 
 export function viewOf(view: ViewKey, kiln: LaidKiln, flags: readonly Finding[]): Drawing {
+  return numberedView(view, kiln) ?? namedView(view, kiln, flags)
+}
+
+function numberedView(view: ViewKey, kiln: LaidKiln): Drawing | null {
   const course = courseOf(view)
   if (course !== null) return courseView(kiln.layout, kiln.plan.walls.unit.cells, course)
+  const board = boardsOf(kiln)[(numberIn(view, 'board') ?? 0) - 1]
+  if (board !== undefined) return boardView(board)
+  const sheetNumber = numberIn(view, 'sheet')
+  const sheet = sheetNumber === null ? undefined : coverSheetsOf(kiln)[sheetNumber - 1]
+  if (sheet !== undefined) return sheetView(sheet)
+  const step = settingOutOf(kiln).steps[(numberIn(view, 'setout') ?? 0) - 1]
+  if (step !== undefined) return settingOutView(step)
+  return isWall(view) && view !== 'front' ? elevationView(kiln, kiln.layout, view) : null
+}
+
+function namedView(view: ViewKey, kiln: LaidKiln, flags: readonly Finding[]): Drawing {
   switch (view) {
-    case 'plan':
-      return planView(kiln, flags)
     case 'front':
       return frontView(kiln, kiln.layout, flags)
     case 'section':
@@ -70,12 +124,17 @@ export function viewOf(view: ViewKey, kiln: LaidKiln, flags: readonly Finding[])
       return trayCornerView(kiln)
     case 'wall-layers':
       return wallLayersView(kiln)
+    case 'tapes': {
+      const { pegs, tapes } = settingOutOf(kiln)
+      return tapeView(pegs, tapes, null)
+    }
+    case 'plan':
     case 'back':
     case 'left':
     case 'right':
-      return elevationView(kiln, kiln.layout, view)
     default:
-      return elevationView(kiln, kiln.layout, view as Extract<ViewKey, `divider-${number}`>)
+      // A numbered drawing that the kiln no longer has falls back to the plan.
+      return planView(kiln, flags)
   }
 }
 
