@@ -170,7 +170,7 @@ export interface Chosen {
   readonly score: WholeScore
 }
 
-const LOOKED_AT_AGAIN = 4
+const LOOKED_AT_AGAIN = 3
 /** A longer bearing is looked at again where a glance finds it no worse than this, against the best so far looked at twice. */
 const WORTH_A_LOOK = 1.2
 
@@ -195,8 +195,9 @@ function longerBearings(
   const over = outer.at(-1)
   const joined = inner[0]
   const first = over === undefined || joined === undefined ? [] : [{ outer: over, inner: joined }]
-  const single = [...outer.map((o) => ({ outer: o })), ...inner.map((i) => ({ inner: i }))]
-  return effort === 'deep' ? [...first, ...single, ...both] : [...first, ...single]
+  if (effort === 'quick')
+    return [...first, ...inner.slice(0, 2).map((i) => ({ inner: i })), ...outer.slice(-1).map((o) => ({ outer: o }))]
+  return [...first, ...outer.map((o) => ({ outer: o })), ...inner.map((i) => ({ inner: i })), ...both]
 }
 
 /** The best of the plans tried so far, and how many. */

@@ -147,6 +147,7 @@ export function bridgeClear(frame: Frame, levels: Levels, plan: HeadPlan, course
   const narrowed = plan.steps.at(-1) ?? 0
   return Array.from({ length: frame.chambers }, (_, k) => jambAt(frame, k)).flatMap((jamb) => [
     jamb + narrowed,
+    jamb + frame.opening / 2,
     jamb + frame.opening - narrowed,
   ])
 }

@@ -43,17 +43,23 @@ export function fillersFor(rules: WallRules): Fillers {
   }
 }
 
-const near = (
-  perpends: readonly Perpend[],
-  lane: Lane,
-  low: number,
-  high: number,
-  into: number[],
-  base: number,
-): void => {
-  for (const perpend of perpends) {
-    if (perpend.at > high) break
-    if (perpend.at >= low && lanesMeet(perpend.lane, lane)) into.push(perpend.at - base)
+/** Index of the first of the sorted perpends at or beyond a place. */
+function firstFrom(perpends: readonly Perpend[], low: number): number {
+  let before = 0
+  let after = perpends.length
+  while (before < after) {
+    const middle = (before + after) >> 1
+    if ((perpends[middle]?.at ?? Infinity) < low) before = middle + 1
+    else after = middle
+  }
+  return before
+}
+
+function near(perpends: readonly Perpend[], lane: Lane, low: number, high: number, into: number[], base: number): void {
+  for (let i = firstFrom(perpends, low); i < perpends.length; i++) {
+    const perpend = perpends[i]
+    if (perpend === undefined || perpend.at > high) break
+    if (lanesMeet(perpend.lane, lane)) into.push(perpend.at - base)
   }
 }
 
@@ -69,7 +75,8 @@ export function perpendsNear(
   const avoid: number[] = []
   for (const perpendsBeside of neighbours) near(perpendsBeside, lane, from - aim, to + aim, avoid, from)
   for (const at of shape.keepClear) if (at > from - aim && at < to + aim) avoid.push(at - from)
-  return avoid.length > 1 ? avoid.sort((a, b) => a - b) : avoid
+  const sorted = neighbours.length === 1 && shape.keepClear.length === 0
+  return sorted ? avoid : avoid.sort((a, b) => a - b)
 }
 
 /** A course of these fills, one for each run of each track. */
@@ -91,7 +98,11 @@ export function laidWith(shape: CourseShape, fills: readonly (readonly Fill[])[]
       for (const length of fill.lengths) if (length < rule.shortest) ownBreaches++
     })
   })
-  return { shape, fills, perpends: perpends.sort((a, b) => a.at - b.at), ownBreaches, cuts }
+  for (const at of shape.keepClear)
+    if (perpends.some((perpend) => Math.abs(perpend.at - at) < rules.along.lap - SLACK_UM)) ownBreaches++
+  // Runs of one track come in order; only several tracks, or joints of a wall that comes through, mix.
+  if (shape.tracks.length > 1 || shape.extra.length > 0) perpends.sort((a, b) => a.at - b.at)
+  return { shape, fills, perpends, ownBreaches, cuts }
 }
 
 /** Lays one course so that its perpends keep clear of those of its neighbours, laid or foreseen. */

@@ -47,6 +47,11 @@ function ownBreaches(laid: LaidShape, rules: WallRules): Breach[] {
       })
     })
   })
+  // Over a corbelled head a unit must bridge the gap, or the course lies on air.
+  for (const at of laid.shape.keepClear) {
+    const least = laid.perpends.reduce((near, perpend) => Math.min(near, Math.abs(perpend.at - at)), Infinity)
+    if (least < rules.along.lap - SLACK_UM) breaches.push({ kind: 'lap-short', at, value: least })
+  }
   return breaches
 }
 

@@ -13,7 +13,11 @@ export function bondLaid(request: LayoutRequest): {
   const between = unit.lengthM - 2 * unit.widthM
   const fits = between >= perpend.minM - 1e-6 && between <= perpend.maxM + 1e-6
   const laidAs = wanted === 'english' && !fits ? 'header' : wanted
-  return { bond: laidAs, findings: laidAs === bond ? [] : [{ kind: 'bond-unsuitable', bond, laidAs }] }
+  return {
+    bond: laidAs,
+    findings:
+      laidAs === bond ? [] : [{ kind: 'bond-unsuitable', bond, laidAs, remedy: { kind: 'bond', bond: laidAs, leaf } }],
+  }
 }
 
 /** Where few units are sought a cut fewer is worth a little of a unit; where few cuts are, more than one. */

@@ -133,7 +133,7 @@ function waysOf(
   const ways: LaidWall[] = []
   for (const place of places) {
     const shapes = shapesFor(place)
-    for (const start of starts) {
+    for (const start of place === 'any' || look.thorough ? starts : starts.slice(0, 1)) {
       shop.tried++
       let laid = layWall(shapes, start, place, shop.rules, shop.fill)
       let score = wallScore(laid, shop.rules, shop.loss)
@@ -146,7 +146,7 @@ function waysOf(
       for (let round = 0; round < look.rounds && (look.thorough || score.breaches > 0); round++)
         laid = relaid(laid, shop.rules, shop.fill, isBetter)
       if (!ways.some((way) => sameCounts(way.score, score))) ways.push({ laid, score, place, start })
-      if (look.keep === 1 && score.breaches === 0 && score.cuts <= least) return [{ laid, score, place, start }]
+      if (!look.thorough && score.breaches === 0 && score.cuts <= least) return [{ laid, score, place, start }]
     }
   }
   return ways.sort((a, b) => scoreOrder(a.score, b.score, shop.sought)).slice(0, look.keep)

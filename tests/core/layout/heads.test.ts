@@ -95,3 +95,27 @@ describe('openings', () => {
     })
   })
 })
+
+describe('corbelled heads over many plans', () => {
+  it('either one unit bridges each gap or a finding says so', () => {
+    for (const unit of [UNITS.brick215, UNITS.brick190, UNITS.brick230, UNITS.earth290, UNITS.adobe290])
+      for (const clearSideM of [0.6, 0.68, 0.8, 1])
+        for (const openingM of [0.25, 0.35, 0.45]) {
+          const layout = laid({ kind: 'corbel' }, { unit, clearSideM, openingM, headM: 0.2, aboveM: 0.8 })
+          for (const { boxes } of layout.openings) {
+            const top = boxes.at(-1)
+            if (top === undefined || layout.openings[0]?.corbel === null) continue
+            const over = top.zM + top.dzM
+            const bridged = layout.units.some(
+              ({ wall, xM, dxM, zM }) =>
+                wall === 'front' && Math.abs(zM - over) < 1e-6 && xM < top.xM && xM + dxM > top.xM + top.dxM,
+            )
+            const told = layout.findings.some(
+              (finding) =>
+                finding.kind === 'lap-short' && finding.xM > top.xM - 0.01 && finding.xM < top.xM + top.dxM + 0.01,
+            )
+            expect(bridged || told).toBe(true)
+          }
+        }
+  })
+})
