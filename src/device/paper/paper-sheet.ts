@@ -51,6 +51,8 @@ export interface PaperRow {
 /** What stands on every page. `page` writes "page n of m". */
 export interface PaperHead {
   readonly plan: string
+  /** Language of the words, as BCP 47 has it. */
+  readonly language: string
   readonly date: string
   readonly revision: string
   readonly foot: string

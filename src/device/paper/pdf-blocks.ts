@@ -1,5 +1,6 @@
 import { drawingSize, inkDrawing } from './pdf-drawing.ts'
-import { inFace, LINE, MM_PER_POINT, type Page } from './pdf-page.ts'
+import { MM_PER_POINT } from './pdf-pen.ts'
+import { inFace, LINE, type Page } from './pdf-page.ts'
 import type { PaperBlock, PaperRow, PaperTable } from './paper-sheet.ts'
 
 /** A heading stands at the foot of a page only with something under it. */
@@ -42,7 +43,7 @@ function paragraph(page: Page, text: string, points: number, spaceMm: number): v
   page.yMm += page.yMm > page.top ? spaceMm : 0
   for (const line of page.lines(text, page.width)) {
     page.room(high)
-    page.doc.text(line, page.left, page.yMm + high * 0.78)
+    page.pen.text(line, page.left, page.yMm + high * 0.78)
     page.yMm += high
   }
   page.yMm += 1
@@ -56,12 +57,16 @@ function caution(page: Page, text: string): void {
   page.room(box + 2)
   page.yMm += 2
   const [x, y] = [page.left, page.yMm]
-  page.doc.setDrawColor(0).setLineWidth(0.5)
-  page.doc.rect(x, y, page.width, box)
-  page.doc.triangle(x + 5, y + 2.2, x + 8.2, y + 7.6, x + 1.8, y + 7.6, 'S')
-  page.doc.line(x + 5, y + 4, x + 5, y + 5.8)
-  page.doc.line(x + 5, y + 6.5, x + 5, y + 6.9)
-  for (const [index, line] of lines.entries()) page.doc.text(line, x + 11, y + 2 + high * (index + 0.78))
+  page.pen.lineStyle(0.5)
+  page.pen.rect(x, y, page.width, box)
+  page.pen.polygon([
+    [x + 5, y + 2.2],
+    [x + 8.2, y + 7.6],
+    [x + 1.8, y + 7.6],
+  ])
+  page.pen.line(x + 5, y + 4, x + 5, y + 5.8)
+  page.pen.line(x + 5, y + 6.5, x + 5, y + 6.9)
+  for (const [index, line] of lines.entries()) page.pen.text(line, x + 11, y + 2 + high * (index + 0.78))
   page.yMm += box + 2
 }
 
@@ -69,11 +74,11 @@ function drawing(page: Page, markup: string, caption: string | undefined, mostHi
   const { widthMm, heightMm } = drawingSize(markup, page.width, mostHighMm)
   const below = caption === undefined ? 0 : 6
   page.room(heightMm + below + 3)
-  inkDrawing(page.doc, markup, page.left + (page.width - widthMm) / 2, page.yMm + 2, widthMm)
+  inkDrawing(page.pen, markup, page.left + (page.width - widthMm) / 2, page.yMm + 2, widthMm)
   page.yMm += heightMm + 3
   if (caption === undefined) return
   page.font(false)
-  page.doc.text(inFace(caption), page.left + page.width / 2, page.yMm + 3, { align: 'center' })
+  page.pen.text(inFace(caption), page.left + page.width / 2, page.yMm + 3, 'middle')
   page.yMm += below
 }
 
@@ -97,8 +102,8 @@ function drawings(
       const x = page.left + index * (wide + gap)
       page.font(true)
       for (const [at, line] of (captions[index] ?? []).entries())
-        page.doc.text(line, x, page.yMm + captionHigh * (at + 0.78))
-      inkDrawing(page.doc, markup, x, page.yMm + captionMm + 1, sizes[index]?.widthMm ?? wide)
+        page.pen.text(line, x, page.yMm + captionHigh * (at + 0.78))
+      inkDrawing(page.pen, markup, x, page.yMm + captionMm + 1, sizes[index]?.widthMm ?? wide)
     }
     page.yMm += high + captionMm + 5
   }
@@ -143,23 +148,26 @@ function inkRow(
     if (again && columns.some(({ title }) => title !== '')) tableHead(page, columns, edges)
   }
   const y = page.yMm + 1.2
-  if (row.look === 'total') page.doc.setLineWidth(0.6).line(page.left, page.yMm, page.left + page.width, page.yMm)
-  if (row.box === true) page.doc.setLineWidth(0.5).rect(page.left + 0.5, y, 5, 5)
+  if (row.look === 'total') {
+    page.pen.lineStyle(0.6)
+    page.pen.line(page.left, page.yMm, page.left + page.width, page.yMm)
+  }
+  if (row.box === true) {
+    page.pen.lineStyle(0.5)
+    page.pen.rect(page.left + 0.5, y, 5, 5)
+  }
   for (const [index, lines] of cells.entries()) {
     const isRight = columns[index]?.align === 'right'
     const x = page.left + (isRight ? (edges[index + 1] ?? 0) - 1 : (edges[index] ?? 0) + (index === 0 ? boxMm : 0))
     page.font(isStrong || (index === 0 && row.under !== undefined))
-    for (const [at, line] of lines.entries())
-      page.doc.text(line, x, y + high * (at + 0.78), { align: isRight ? 'right' : 'left' })
+    for (const [at, line] of lines.entries()) page.pen.text(line, x, y + high * (at + 0.78), isRight ? 'right' : 'left')
     page.font(false, small)
     for (const [at, line] of (under[index] ?? []).entries())
-      page.doc.text(line, x, y + lines.length * high + underHigh * (at + 0.78), {
-        align: isRight ? 'right' : 'left',
-      })
+      page.pen.text(line, x, y + lines.length * high + underHigh * (at + 0.78), isRight ? 'right' : 'left')
   }
   page.yMm += tall + 2.4
-  page.doc.setLineWidth(isStrong ? 0.5 : 0.15)
-  page.doc.line(page.left, page.yMm, page.left + page.width, page.yMm)
+  page.pen.lineStyle(isStrong ? 0.5 : 0.15)
+  page.pen.line(page.left, page.yMm, page.left + page.width, page.yMm)
   page.yMm += 0.6
 }
 
@@ -173,16 +181,18 @@ function rod(page: Page, marksMm: readonly { readonly atMm: number; readonly tex
     const x = page.left + (strip % across) * 60
     const foot = page.top + 5 + stripMm
     const from = strip * stripMm
-    page.doc.setLineWidth(0.4).rect(x, foot - stripMm, 40, stripMm)
+    page.pen.lineStyle(0.4)
+    page.pen.rect(x, foot - stripMm, 40, stripMm)
     for (const { atMm, text } of marksMm) {
       if (atMm < from || atMm > from + stripMm) continue
       const y = foot - (atMm - from)
-      page.doc.setLineWidth(0.7).line(x, y, x + 14, y)
+      page.pen.lineStyle(0.7)
+      page.pen.line(x, y, x + 14, y)
       page.font(true)
-      page.doc.text(inFace(text), x + 15, y - 0.8)
+      page.pen.text(inFace(text), x + 15, y - 0.8)
     }
     page.font(false, page.size.body - 2)
-    page.doc.text(`${inFace(joinText)} ${String(strip + 1)} / ${String(strips)}`, x + 1, foot + 4)
+    page.pen.text(`${inFace(joinText)} ${String(strip + 1)} / ${String(strips)}`, x + 1, foot + 4)
   }
   page.yMm = page.bottom
 }

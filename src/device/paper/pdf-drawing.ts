@@ -1,9 +1,9 @@
-import type { jsPDF } from 'jspdf'
 import { paperInk, paperText, type PaperInk } from './ink-styles.ts'
-import { inFace, MM_PER_POINT } from './pdf-page.ts'
+import { inFace } from './pdf-page.ts'
+import { MM_PER_POINT, type PdfPen } from './pdf-pen.ts'
 import { readSvg, type InkOp, type Segment } from './svg-markup.ts'
 
-const GREY = 232
+const GREY = 0.91
 
 /** Size on paper of a drawing as wide as `widthMm` and no higher than `mostHighMm`. */
 export function drawingSize(
@@ -17,45 +17,37 @@ export function drawingSize(
 }
 
 /** Inks a drawing on a page, its upper left corner at a place in millimetres: vector lines and real text. */
-export function inkDrawing(doc: jsPDF, markup: string, xMm: number, yMm: number, widthMm: number): void {
+export function inkDrawing(pen: PdfPen, markup: string, xMm: number, yMm: number, widthMm: number): void {
   const drawing = readSvg(markup)
   const scale = widthMm / drawing.width
   const x = (u: number) => xMm + (u - drawing.x0) * scale
   const y = (u: number) => yMm + (u - drawing.y0) * scale
-  for (const op of drawing.ops) inkOp(doc, op, x, y, scale)
-  doc.setLineDashPattern([], 0)
-  doc.setTextColor(0)
+  for (const op of drawing.ops) inkOp(pen, op, x, y, scale)
 }
 
 type Place = (u: number) => number
 
-function inkOp(doc: jsPDF, op: InkOp, x: Place, y: Place, scale: number): void {
+function inkOp(pen: PdfPen, op: InkOp, x: Place, y: Place, scale: number): void {
   switch (op.kind) {
     case 'path': {
       const ink = paperInk(op.ink)
-      const draw = () => trace(doc, op.segments, x, y)
-      paint(doc, ink, draw, boundsOf(op.segments, x, y))
+      const draw = () => trace(pen, op.segments, x, y)
+      paint(pen, ink, draw, boundsOf(op.segments, x, y))
       return
     }
     case 'circle': {
       const ink = paperInk(op.ink)
       const [cx, cy, radius] = [x(op.x), y(op.y), op.radius * scale]
-      setInk(doc, ink)
+      setInk(pen, ink)
       const style = styleOf(ink)
-      if (style !== null) doc.circle(cx, cy, radius, style)
+      if (style !== null) pen.circle(cx, cy, radius, style)
       return
     }
     case 'text': {
       const { height, bold, white } = paperText(op.ink)
-      doc.setFont('sheet', bold ? 'bold' : 'normal')
-      doc.setFontSize((height * scale) / MM_PER_POINT)
-      doc.setTextColor(white ? 255 : 0)
-      const turn = (op.turnDeg * Math.PI) / 180
-      // A turned text is anchored by hand: the library turns about the start of the line only.
-      const text = inFace(op.text)
-      const width = doc.getTextWidth(text)
-      const back = op.anchor === 'middle' ? width / 2 : op.anchor === 'end' ? width : 0
-      doc.text(text, x(op.x) - back * Math.cos(turn), y(op.y) - back * Math.sin(turn), { angle: -op.turnDeg })
+      pen.type(bold ? 'bold' : 'regular', (height * scale) / MM_PER_POINT, white ? 1 : 0)
+      const align = op.anchor === 'middle' ? 'middle' : op.anchor === 'end' ? 'right' : 'left'
+      pen.text(inFace(op.text), x(op.x), y(op.y), align, op.turnDeg)
       return
     }
     default:
@@ -63,20 +55,20 @@ function inkOp(doc: jsPDF, op: InkOp, x: Place, y: Place, scale: number): void {
   }
 }
 
-function trace(doc: jsPDF, segments: readonly Segment[], x: Place, y: Place): void {
+function trace(pen: PdfPen, segments: readonly Segment[], x: Place, y: Place): void {
   for (const segment of segments) {
     switch (segment.to) {
       case 'move':
-        doc.moveTo(x(segment.x), y(segment.y))
+        pen.moveTo(x(segment.x), y(segment.y))
         break
       case 'line':
-        doc.lineTo(x(segment.x), y(segment.y))
+        pen.lineTo(x(segment.x), y(segment.y))
         break
       case 'curve':
-        doc.curveTo(x(segment.x1), y(segment.y1), x(segment.x2), y(segment.y2), x(segment.x), y(segment.y))
+        pen.curveTo(x(segment.x1), y(segment.y1), x(segment.x2), y(segment.y2), x(segment.x), y(segment.y))
         break
       case 'close':
-        doc.close()
+        pen.close()
         break
       default:
         segment satisfies never
@@ -84,15 +76,12 @@ function trace(doc: jsPDF, segments: readonly Segment[], x: Place, y: Place): vo
   }
 }
 
-const styleOf = ({ line, fill }: PaperInk): 'S' | 'F' | 'FD' | null =>
-  fill === undefined ? (line === undefined ? null : 'S') : line === undefined ? 'F' : 'FD'
+const styleOf = ({ line, fill }: PaperInk): 'stroke' | 'fill' | 'both' | null =>
+  fill === undefined ? (line === undefined ? null : 'stroke') : line === undefined ? 'fill' : 'both'
 
-function setInk(doc: jsPDF, { line, dash, fill }: PaperInk): void {
-  doc.setDrawColor(0)
-  doc.setLineWidth(line ?? 0.1)
-  doc.setLineDashPattern(dash === undefined ? [] : [...dash], 0)
-  const grey = fill === 'black' ? 0 : fill === 'grey' ? GREY : 255
-  doc.setFillColor(grey, grey, grey)
+function setInk(pen: PdfPen, { line, dash, fill }: PaperInk): void {
+  pen.lineStyle(line ?? 0.1, dash)
+  pen.fillGrey(fill === 'black' ? 0 : fill === 'grey' ? GREY : 1)
 }
 
 interface Bounds {
@@ -109,38 +98,36 @@ function boundsOf(segments: readonly Segment[], x: Place, y: Place): Bounds {
   return { left: Math.min(...xs), right: Math.max(...xs), top: Math.min(...ys), bottom: Math.max(...ys) }
 }
 
-function paint(doc: jsPDF, ink: PaperInk, draw: () => void, bounds: Bounds): void {
+function paint(pen: PdfPen, ink: PaperInk, draw: () => void, bounds: Bounds): void {
   const { pattern, ...plain } = ink
   if (pattern !== undefined) {
     if (ink.fill !== undefined) {
-      setInk(doc, { fill: ink.fill })
+      setInk(pen, { fill: ink.fill })
       draw()
-      doc.fillEvenOdd()
+      pen.paint('fill')
     }
-    doc.saveGraphicsState()
-    draw()
-    doc.clipEvenOdd()
-    doc.discardPath()
-    hatch(doc, pattern, bounds)
-    doc.restoreGraphicsState()
+    pen.apart(() => {
+      draw()
+      pen.inside(() => {
+        hatch(pen, pattern, bounds)
+      })
+    })
     if (ink.line === undefined) return
-    setInk(doc, { ...plain })
+    setInk(pen, { ...plain })
     draw()
-    doc.stroke()
+    pen.paint('stroke')
     return
   }
-  setInk(doc, ink)
+  setInk(pen, ink)
   const style = styleOf(ink)
   if (style === null) return
   draw()
-  if (style === 'S') doc.stroke()
-  else if (style === 'F') doc.fillEvenOdd()
-  else doc.fillStrokeEvenOdd()
+  pen.paint(style)
 }
 
 /** Fills as a draughtsman's hand makes them, laid on one grid over the page so that neighbours match. */
-function hatch(doc: jsPDF, pattern: NonNullable<PaperInk['pattern']>, { left, top, right, bottom }: Bounds): void {
-  setInk(doc, { line: 0.12, fill: 'black' })
+function hatch(pen: PdfPen, pattern: NonNullable<PaperInk['pattern']>, { left, top, right, bottom }: Bounds): void {
+  setInk(pen, { line: 0.12, fill: 'black' })
   switch (pattern) {
     case 'hatch':
     case 'wide-hatch': {
@@ -148,8 +135,8 @@ function hatch(doc: jsPDF, pattern: NonNullable<PaperInk['pattern']>, { left, to
       const down = bottom - top
       const first = Math.floor((left - down) / step) * step
       for (let from = first; from <= right; from += step) {
-        if (pattern === 'hatch') doc.line(from, bottom, from + down, top)
-        else doc.line(from, top, from + down, bottom)
+        if (pattern === 'hatch') pen.line(from, bottom, from + down, top)
+        else pen.line(from, top, from + down, bottom)
       }
       return
     }
@@ -159,24 +146,18 @@ function hatch(doc: jsPDF, pattern: NonNullable<PaperInk['pattern']>, { left, to
         for (let column = Math.floor(left / 1.5); column * 1.5 <= right; column++) {
           const x = column * 1.5 + (row % 2 === 0 ? 0 : 0.75)
           if (pattern === 'stones' && (row * 7 + column * 3) % 5 === 0) {
-            doc.lines(
-              [
-                [0.8, 0.2],
-                [-0.5, 0.5],
-                [-0.3, -0.7],
-              ],
-              x,
-              row * 1.5,
-              [1, 1],
-              'S',
-              true,
-            )
-          } else doc.circle(x, row * 1.5, 0.14, 'F')
+            const y = row * 1.5
+            pen.polygon([
+              [x, y],
+              [x + 0.8, y + 0.2],
+              [x + 0.3, y + 0.7],
+            ])
+          } else pen.circle(x, row * 1.5, 0.14, 'fill')
         }
       return
     case 'earth':
       for (let x = Math.floor(left / 3) * 3; x <= right; x += 3)
-        for (let y = top + 0.4; y < bottom; y += 2) doc.line(x, y + 1.4, x + 1, y)
+        for (let y = top + 0.4; y < bottom; y += 2) pen.line(x, y + 1.4, x + 1, y)
       return
     default:
       pattern satisfies never

@@ -41,6 +41,7 @@ export const paperHead = (
   date: string,
 ): PaperHead => ({
   plan: plan.name,
+  language: 'en',
   date,
   revision: words.say('sheets.revision', { revision: markOf(JSON.stringify(plan)) }),
   foot: words.say(plan.example ? 'sheets.foot-example' : 'sheets.foot-plan'),
