@@ -5,7 +5,7 @@ export const SHEET_WIDTH = 320
 export const FIGURE_HEIGHT = 15
 const MARGIN = 12
 const LANE = 25
-const RUNNING_LANE = 62
+const RUNNING_LANE = 66
 const LEVELS_WIDTH = 66
 
 /** Where the model lies on the paper, and how far out each lane of each side is. */

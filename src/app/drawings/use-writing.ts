@@ -15,7 +15,9 @@ const isHalf = (mm: number): boolean =>
 function figure(lengthM: number, unit: LengthUnit, { show }: Words): string {
   switch (unit) {
     case 'mm':
-      return isHalf(lengthM * 1000) ? showNumber(lengthM * 1000, 1) : String(Math.round(lengthM * 1000))
+      return isHalf(lengthM * 1000)
+        ? `${String(Math.trunc(lengthM * 1000))}${showNumber(0.5, 1).slice(1)}`
+        : String(Math.round(lengthM * 1000))
     case 'cm':
       return showNumber(lengthM * 100, 1)
     case 'm':

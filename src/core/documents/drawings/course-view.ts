@@ -106,7 +106,7 @@ function orderText({ lengthM, depthM }: Layout, unit: PlacedUnit, number: number
     beside,
     ...(beside === 'top' || beside === 'bottom' ? { roomM: dxM + 0.01 } : { highM: dyM }),
   })
-  const isSide = dyM > dxM
+  const isSide = unit.wall !== 'front' && unit.wall !== 'back'
   if (isSide && xM < 1e-6) return [text([0, yM + dyM / 2], 'left')]
   if (isSide && xM + dxM > lengthM - 1e-6) return [text([lengthM, yM + dyM / 2], 'right')]
   if (yM < 1e-6) return [text([xM + dxM / 2, 0], 'bottom')]

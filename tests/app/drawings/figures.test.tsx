@@ -1,0 +1,96 @@
+import { render, screen } from '@testing-library/react'
+import { planWords } from '../../../src/app/words/en/plan-words.ts'
+import { addWords } from '../../../src/app/words/catalogue.ts'
+import { describe, expect, it } from 'vitest'
+import { placedFlags } from '../../../src/app/drawings/flags.ts'
+import { InsideDrawing } from '../../../src/app/drawings/InsideDrawing.tsx'
+import { KilnDrawing } from '../../../src/app/drawings/KilnDrawing.tsx'
+import { paperFor } from '../../../src/app/drawings/paper.ts'
+import type { Drawing } from '../../../src/core/documents/drawings/drawing.ts'
+import { kilnOf } from '../../core/documents/drawings/drawings.ts'
+
+addWords(planWords)
+
+/** Boxes of the figures, with digits 0.5 of their height wide: a little narrower than any face the product uses, so that a hit is a real one. */
+function figureBoxes(svg: Element) {
+  return [...svg.querySelectorAll('text:not(.flag)')].map((text) => {
+    const height = text.classList.contains('tiny') ? 12.5 : text.classList.contains('big') ? 18 : 15
+    const width = (text.textContent ?? '').length * height * 0.5
+    const [x, y] = [Number(text.getAttribute('x')), Number(text.getAttribute('y'))]
+    const anchor = text.getAttribute('text-anchor')
+    const from = anchor === 'middle' ? -width / 2 : anchor === 'end' ? -width : 0
+    const isTurned = text.getAttribute('transform')?.startsWith('rotate(-90') === true
+    return isTurned
+      ? { text: text.textContent, x0: x - height * 0.7, x1: x, y0: y - from - width, y1: y - from }
+      : { text: text.textContent, x0: x + from, x1: x + from + width, y0: y - height * 0.7, y1: y }
+  })
+}
+
+describe.each([1, 2, 3, 4, 5, 6, 7, 8])('figures of %i chambers', (count) => {
+  it.each(['hollow-450-150-225', 'brick-215-102-65'])('in %s never cover each other', (unitKey) => {
+    const worked = kilnOf(count, unitKey)
+    for (const view of ['plan', 'front', 'section'] as const) {
+      const { container, unmount } = render(<KilnDrawing view={view} worked={worked} findings={[]} />)
+      const svg = container.querySelector('svg.ink')
+      if (svg === null) throw new Error('no drawing')
+      const boxes = figureBoxes(svg)
+      expect(boxes.length).toBeGreaterThan(3)
+      for (const [index, one] of boxes.entries())
+        for (const other of boxes.slice(index + 1))
+          expect(
+            one.x0 < other.x1 && other.x0 < one.x1 && one.y0 < other.y1 && other.y0 < one.y1,
+            `${view}: ${one.text ?? ''} on ${other.text ?? ''}`,
+          ).toBe(false)
+      unmount()
+    }
+  })
+})
+
+describe('a drawing', () => {
+  it('says its sizes to those who hear it', () => {
+    render(<KilnDrawing view="plan" worked={kilnOf(2, 'hollow-450-150-225')} findings={[]} />)
+    // 2 × 680 + 3 × 150 = 1810 and 680 + 2 × 150 = 980, by hand.
+    expect(screen.getByRole('img', { name: /1.?810.mm by 980.mm outside, 2 chambers 680.mm square/ })).toBeVisible()
+  })
+
+  it('that builds up starts finished and goes down course by course', async () => {
+    const worked = kilnOf(1, 'hollow-450-150-225')
+    const last = worked.layout.courses.at(-1)?.index ?? 0
+    const { container } = render(<InsideDrawing worked={worked} findings={[]} />)
+    const slider = screen.getByRole('slider')
+    expect(slider).toHaveValue(String(last))
+    expect(container.querySelector('.k-flame')).not.toBeNull()
+    const before = container.querySelectorAll('svg.ink path').length
+    screen.getByRole('button', { name: 'One course down' }).click()
+    await screen.findByText(`Course ${last - 1} of ${last}`, { exact: false })
+    expect(container.querySelector('.k-flame')).toBeNull()
+    expect(container.querySelectorAll('svg.ink path').length).toBeLessThan(before)
+  })
+})
+
+describe('flags', () => {
+  const drawing = (places: readonly (readonly [number, number])[]): Drawing => ({
+    box: { x0M: 0, y0M: 0, x1M: 2, y1M: 1 },
+    shapes: places.map((at, index) => ({ kind: 'flag', at, level: 'caution', number: index + 1 })),
+    label: { key: 'x', args: {} },
+  })
+
+  it('that would cover each other become one, with the first number', () => {
+    const near = drawing([
+      [1, 0.5],
+      [1.02, 0.5],
+      [1.03, 0.52],
+      [0.2, 0.5],
+    ])
+    const placed = placedFlags(near.shapes, paperFor(near))
+    expect(placed.map(({ number, more }) => [number, more])).toEqual([
+      [1, true],
+      [4, false],
+    ])
+  })
+
+  it('are six at the most', () => {
+    const many = drawing(Array.from({ length: 12 }, (_, k) => [(k % 6) * 0.4, k < 6 ? 0.1 : 0.9] as const))
+    expect(placedFlags(many.shapes, paperFor(many))).toHaveLength(6)
+  })
+})
