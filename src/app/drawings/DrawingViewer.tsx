@@ -8,6 +8,7 @@ import { Icon } from '../parts/Icon.tsx'
 import { useWords } from '../words/use-words.tsx'
 import { CourseSlider } from './CourseSlider.tsx'
 import { DrawingSheet } from './DrawingSheet.tsx'
+import { FillingBars } from './FillingBars.tsx'
 import { paperFor, readableWidth, SHEET_WIDTH } from './paper.ts'
 import { UnitTold } from './UnitTold.tsx'
 import { useWriting } from './use-writing.ts'
@@ -114,6 +115,7 @@ export function DrawingViewer({
       />
       <div className="viewer-foot">
         {view === 'inside' && <CourseSlider layout={worked.layout} course={upTo} onChange={setUpTo} />}
+        {view === 'wall-layers' && <FillingBars plan={worked.plan} />}
         <UnitTold unit={told?.unit ?? null} worked={worked} view={view} />
       </div>
     </dialog>

@@ -17,10 +17,11 @@ export function UnitTold({
   const words = useWords()
   const { named, sizes, length } = words
   const canTell = /^(front|back|left|right|inside|divider|course)/.test(view)
+  if (unit === null && !canTell) return null
   if (unit === null)
     return (
       <p className="told quiet" aria-live="polite">
-        {canTell ? named('drawing.tap-unit') : ''}
+        {named('drawing.tap-unit')}
       </p>
     )
   const { lengthM, widthM, heightM } = worked.plan.walls.unit

@@ -2,7 +2,7 @@ import type { Box, Drawing, Point, Shape, Side } from '../../core/documents/draw
 
 /** Paper units are CSS pixels at a sheet 320 wide, where figures are 15 high: 16 px on a 360 px phone. */
 export const SHEET_WIDTH = 320
-export const FIGURE_HEIGHT = 15
+const FIGURE_HEIGHT = 15
 const MARGIN = 12
 const LANE = 25
 const RUNNING_LANE = 66

@@ -2,6 +2,10 @@ import { render, screen } from '@testing-library/react'
 import { planWords } from '../../../src/app/words/en/plan-words.ts'
 import { addWords } from '../../../src/app/words/catalogue.ts'
 import { describe, expect, it } from 'vitest'
+import { SheetDrawing } from '../../../src/app/drawings/CuttingDrawing.tsx'
+import { LevelsDrawing } from '../../../src/app/drawings/SettingOutDrawing.tsx'
+import { cutSheets } from '../../../src/core/cutting/cut-sheets.ts'
+import { settingOut } from '../../../src/core/geometry/setting-out.ts'
 import { placedFlags } from '../../../src/app/drawings/flags.ts'
 import { InsideDrawing } from '../../../src/app/drawings/InsideDrawing.tsx'
 import { KilnDrawing } from '../../../src/app/drawings/KilnDrawing.tsx'
@@ -11,11 +15,13 @@ import { kilnOf } from '../../core/documents/drawings/drawings.ts'
 
 addWords(planWords)
 
+const worked2 = kilnOf(2, 'hollow-450-150-225')
+
 /** Boxes of the figures, with digits 0.5 of their height wide: a little narrower than any face the product uses, so that a hit is a real one. */
 function figureBoxes(svg: Element) {
   return [...svg.querySelectorAll('text:not(.flag)')].map((text) => {
     const height = text.classList.contains('tiny') ? 12.5 : text.classList.contains('big') ? 18 : 15
-    const width = (text.textContent ?? '').length * height * 0.5
+    const width = text.textContent.length * height * 0.5
     const [x, y] = [Number(text.getAttribute('x')), Number(text.getAttribute('y'))]
     const anchor = text.getAttribute('text-anchor')
     const from = anchor === 'middle' ? -width / 2 : anchor === 'end' ? -width : 0
@@ -29,6 +35,7 @@ function figureBoxes(svg: Element) {
 describe.each([1, 2, 3, 4, 5, 6, 7, 8])('figures of %i chambers', (count) => {
   it.each(['hollow-450-150-225', 'brick-215-102-65'])('in %s never cover each other', (unitKey) => {
     const worked = kilnOf(count, unitKey)
+    const covered: string[] = []
     for (const view of ['plan', 'front', 'section'] as const) {
       const { container, unmount } = render(<KilnDrawing view={view} worked={worked} findings={[]} />)
       const svg = container.querySelector('svg.ink')
@@ -37,12 +44,11 @@ describe.each([1, 2, 3, 4, 5, 6, 7, 8])('figures of %i chambers', (count) => {
       expect(boxes.length).toBeGreaterThan(3)
       for (const [index, one] of boxes.entries())
         for (const other of boxes.slice(index + 1))
-          expect(
-            one.x0 < other.x1 && other.x0 < one.x1 && one.y0 < other.y1 && other.y0 < one.y1,
-            `${view}: ${one.text ?? ''} on ${other.text ?? ''}`,
-          ).toBe(false)
+          if (one.x0 < other.x1 && other.x0 < one.x1 && one.y0 < other.y1 && other.y0 < one.y1)
+            covered.push(`${view}: ${one.text} on ${other.text}`)
       unmount()
     }
+    expect(covered).toEqual([])
   })
 })
 
@@ -65,6 +71,27 @@ describe('a drawing', () => {
     await screen.findByText(`Course ${last - 1} of ${last}`, { exact: false })
     expect(container.querySelector('.k-flame')).toBeNull()
     expect(container.querySelectorAll('svg.ink path').length).toBeLessThan(before)
+  })
+})
+
+describe('what a mason checks', () => {
+  it('shows every corner with how low it is', () => {
+    const pegs = settingOut(worked2.geometry, worked2.site.facing, 0).pegs.filter(({ id }) => 'ABCD'.includes(id))
+    const corners = pegs.map(({ id }, index) => ({ peg: id, lowByM: index * 0.004, jointM: 0.01, raiseM: 0 }))
+    const { container } = render(<LevelsDrawing pegs={pegs} corners={corners} />)
+    const texts = [...container.querySelectorAll('text')].map((text) => text.textContent.replaceAll('\u00a0', ' '))
+    expect(texts).toEqual(expect.arrayContaining(['0 mm', '4 mm', '8 mm', '12 mm', 'A', 'B', 'C', 'D']))
+  })
+
+  it('finds the cut pieces on the sheet', () => {
+    const [sheet] = cutSheets({
+      pieces: [{ lengthM: 0.78, widthM: 0.78, count: 3 }],
+      sheets: [{ key: 'a', lengthM: 2.44, widthM: 1.22, priceMinor: 1 }],
+      kerfM: 0.003,
+    }).sheets
+    if (sheet === undefined) throw new Error('nothing cut')
+    render(<SheetDrawing sheet={sheet} />)
+    expect(screen.getByRole('img', { name: /One sheet of 2440.mm by 1220.mm, each cut into 3 pieces/ })).toBeVisible()
   })
 })
 

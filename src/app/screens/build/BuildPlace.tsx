@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import type { Step } from '../../../core/schedule/schedule.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { LinkButton } from '../../parts/Button.tsx'
@@ -16,6 +16,11 @@ import { CourseViewer } from './CourseViewer.tsx'
 import { CrewSheet } from './CrewSheet.tsx'
 import { DayBar } from './DayBar.tsx'
 import { coursesOf, figuresOf, lineOf } from './figures.ts'
+
+const StepDrawings = lazy(() =>
+  import('../../drawings/StepDrawings.tsx').then(({ StepDrawings: shown }) => ({ default: shown })),
+)
+const DayChart = lazy(() => import('../../drawings/DayChart.tsx').then(({ DayChart: shown }) => ({ default: shown })))
 
 /** Build: the steps in order on their days, each with its numbers and its caution. */
 export function BuildPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
@@ -37,6 +42,9 @@ export function BuildPlace({ route, worked }: { readonly route: PlanRoute; reado
           <StepLine key={step.id} step={step} number={index + 1} worked={worked} />
         ))}
       </ol>
+      <Suspense fallback={null}>
+        <DayChart schedule={schedule} nameOf={(step) => stepName(step, words)} label={words.named('drawing.days')} />
+      </Suspense>
       <ul className="day-key">
         {(['work', 'wait', 'fire'] as const).map((look) => (
           <li key={look}>
@@ -96,6 +104,11 @@ function StepLine({
             </div>
           )}
           {line !== null && <p>{line}</p>}
+          {isOpen && (
+            <Suspense fallback={null}>
+              <StepDrawings task={step.kind} worked={worked} />
+            </Suspense>
+          )}
           {isOpen && courses.length > 0 && <CourseViewer courses={courses} worked={worked} />}
           {Object.entries(step.hours).length > 0 && (
             <div className="figs step-figs">

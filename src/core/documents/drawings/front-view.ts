@@ -7,7 +7,7 @@ const front = ({ xM, zM, dxM, dzM }: Pick<PlacedUnit, 'xM' | 'zM' | 'dxM' | 'dzM
   rectangle(xM, zM, xM + dxM, zM + dzM)
 
 /** A stack of trays from the front: handles end on, each tray a line, the cover on top. */
-export function trayStackFront({ plan, geometry, tray }: DrawnKiln): Shape[] {
+function trayStackFront({ plan, geometry, tray }: DrawnKiln): Shape[] {
   const shapes: Shape[] = []
   const { aboveM } = geometry.levels
   const railM = tray.rail.depth.value
