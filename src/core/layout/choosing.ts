@@ -231,12 +231,14 @@ export function* searched(shop: Workshop, effort: 'quick' | 'deep'): Generator<S
   for (const owns of schemes) yield tried(owns, asked)
   if (best === undefined) throw new Error('no junction scheme')
   const glance = sameLook(looking('glance'))
+  // English bond turns as a whole: where the front lies in stretchers, so does the back.
+  const turned = shop.frame.bond === 'english' ? 6 : 3
   for (const change of longer)
     for (const frontOwns of [null, 0, 1] as const) {
       const { whole, score } = best
       if (score.breaches === 0) return
       const bearing = { ...whole.bearing, ...change }
-      const owns = whole.owns.map((parity, junction) => (junction < 3 && frontOwns !== null ? frontOwns : parity))
+      const owns = whole.owns.map((parity, junction) => (junction < turned && frontOwns !== null ? frontOwns : parity))
       const breaches = breachesOf(shop, layWhole(shop, owns, bearing, glance))
       if (breaches <= score.breaches * WORTH_A_LOOK) yield tried(owns, bearing)
     }

@@ -37,12 +37,17 @@ export function prepared(request: LayoutRequest): { readonly shop: Workshop; rea
   return { shop, findings }
 }
 
+const JUNCTION_KINDS = 6
+
 /** Lays the plan as a deep search chose, or else searches quickly. */
 function laidWalls(request: LayoutRequest, shop: Workshop): Chosen {
   const { turned } = request
-  if (turned === undefined) return chooseWhole(shop)
+  if (turned === undefined || turned.owns.length !== JUNCTION_KINDS) return chooseWhole(shop)
+  const [first = 0] = turned.owns
+  // English bond turns as a whole; choices made for another bond are read so.
+  const owns = shop.frame.bond === 'english' ? turned.owns.map(() => first) : turned.owns
   const bearing = { outer: toMicro(turned.bearingM.outer), inner: toMicro(turned.bearingM.inner) }
-  const found = layWhole(shop, turned.owns, bearing, chosenLooks(turned))
+  const found = layWhole(shop, owns, bearing, chosenLooks(turned))
   const whole = withExchanges(shop, found, turned.exchanges)
   return { whole, score: wholeScore(shop, whole) }
 }

@@ -20,6 +20,9 @@ export function bondLaid(request: LayoutRequest): {
   }
 }
 
+/** Less than this cannot be cut off a unit cleanly: common practice. */
+const LEAST_TRIM_UM = 10_000
+
 /** Where few units are sought a cut fewer is worth a little of a unit; where few cuts are, more than one. */
 const CUT_WORTH = { units: 0.15, cuts: 1.5 }
 
@@ -30,7 +33,7 @@ const CUT_WORTH = { units: 0.15, cuts: 1.5 }
 export function rulesFor(request: LayoutRequest, frame: Frame): WallRules {
   const { unitLength, unitWidth, jointUsual } = frame
   const loss = toMicro(request.cutLossM)
-  const trim = Math.max(loss, CUT_GRID_UM)
+  const trim = Math.max(loss, LEAST_TRIM_UM)
   const joints = { jointMin: toMicro(request.perpend.minM), jointUsual, jointMax: toMicro(request.perpend.maxM) }
   const lap = unitLength / 4
   const cutWorth = request.sought === 'cuts' ? CUT_WORTH.cuts : CUT_WORTH.units

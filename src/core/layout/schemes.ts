@@ -153,8 +153,11 @@ function waysOf(
 }
 
 /** Laying in bays is another way only where there are bays. */
-const placesFor = (shop: Workshop, { places }: Look, long: boolean): readonly CutPlace[] =>
-  long && shop.frame.chambers > 1 ? places : places.filter((place) => place !== 'bays' && place !== 'half-bays')
+function placesFor(shop: Workshop, { places }: Look, long: boolean): readonly CutPlace[] {
+  if (long && shop.frame.chambers > 1) return places
+  const others = places.filter((place) => !isBays(place))
+  return others.length === 0 ? ['any'] : others
+}
 
 const isBays = (place: CutPlace): boolean => place === 'bays' || place === 'half-bays'
 
@@ -205,8 +208,11 @@ export function backWall(shop: Workshop, owns: Owns, look: Look): LaidWall[] {
   })
 }
 
-const startsFor = (shop: Workshop, look: Look): readonly number[] =>
-  look.starts.filter((start) => start < shop.levels.count)
+/** A wall of one course starts there. */
+function startsFor(shop: Workshop, look: Look): readonly number[] {
+  const starts = look.starts.filter((start) => start < shop.levels.count)
+  return starts.length === 0 ? [0] : starts
+}
 
 export function crossWall(shop: Workshop, k: number, owns: Owns, bearing: Bearing, look: Look): LaidWall[] {
   const { frame } = shop

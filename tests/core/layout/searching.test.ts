@@ -4,7 +4,7 @@ import { layOut } from '../../../src/core/layout/lay-out.ts'
 import { layoutExport } from '../../../src/core/layout/layout-export.ts'
 import { deepSearch } from '../../../src/core/layout/searching-deep.ts'
 import { request, UNITS } from './requests.ts'
-import { overlapIn } from './solids.ts'
+import { outsideIn, overlapIn } from './solids.ts'
 
 describe('deep search', () => {
   it('reports each step, and its choices lay the very wall it found', () => {
@@ -31,6 +31,35 @@ describe('deep search', () => {
       expect(cuts.cutPieces).toBeLessThanOrEqual(units.cutPieces)
       expect(units.bought).toBeLessThanOrEqual(cuts.bought)
     }
+  })
+})
+
+describe('choices made for another plan', () => {
+  it('still lay a sound wall: nothing overlaps, whatever they say', () => {
+    const { choices } = layOut(request({ unit: UNITS.hollow450x150, chambers: 3 })).trace
+    const wild = {
+      ...choices,
+      owns: [0, 1, 0, 1, 1, 0] as const,
+      bearingM: { outer: 3, inner: 0 },
+      exchanges: [
+        { wall: 'front' as const, course: 0, track: 0, run: 0, lengthsUm: [1, 2, 3] },
+        { wall: 'divider' as const, course: 99, track: 5, run: 7, lengthsUm: [] },
+      ],
+    }
+    for (const [leaf, bond] of [
+      ['single', 'stretcher'],
+      ['one-brick', 'english'],
+      ['one-brick', 'header'],
+    ] as const)
+      for (const chambers of [1, 2, 4]) {
+        const plan = request({ unit: UNITS.brick215, chambers, leaf, bond })
+        for (const turned of [wild, { ...wild, owns: [] }]) {
+          const layout = layOut({ ...plan, turned })
+          expect(overlapIn(layout)).toBeNull()
+          expect(outsideIn(layout)).toBeNull()
+          expect(layout.mortarM3).toBeGreaterThan(0)
+        }
+      }
   })
 })
 
