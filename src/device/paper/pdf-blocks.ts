@@ -6,6 +6,8 @@ import type { PaperBlock, PaperRow, PaperTable } from './paper-sheet.ts'
 /** A heading stands at the foot of a page only with something under it. */
 const HEADING_ROOM_MM = 36
 
+const GROUP_ROOM_MM = 14
+
 /** Adds one block where the pen is. */
 export function addBlock(page: Page, block: PaperBlock): void {
   switch (block.kind) {
@@ -41,7 +43,10 @@ export function addBlock(page: Page, block: PaperBlock): void {
 function paragraph(page: Page, text: string, points: number, spaceMm: number): void {
   const high = points * LINE * MM_PER_POINT
   page.yMm += page.yMm > page.top ? spaceMm : 0
-  for (const line of page.lines(text, page.width)) {
+  const lines = page.lines(text, page.width)
+  // A short paragraph is read in one piece.
+  if (lines.length <= 8) page.room(lines.length * high)
+  for (const line of lines) {
     page.room(high)
     page.pen.text(line, page.left, page.yMm + high * 0.78)
     page.yMm += high
@@ -143,7 +148,9 @@ function inkRow(
     ...cells.map((lines, index) => lines.length * high + (under[index]?.length ?? 0) * underHigh),
     row.box === true ? 7 : 0,
   )
-  if (page.yMm + tall + 2.4 > page.bottom) {
+  // A group's heading never stands alone at the foot of a page.
+  const below = row.look === 'group' && again ? GROUP_ROOM_MM : 0
+  if (page.yMm + tall + below + 2.4 > page.bottom) {
     page.next()
     if (again && columns.some(({ title }) => title !== '')) tableHead(page, columns, edges)
   }

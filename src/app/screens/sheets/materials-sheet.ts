@@ -45,11 +45,6 @@ export function materialsSheet({ worked, words }: SheetHand, isFilled: boolean):
         '',
       ],
     })
-  if (list.free.length > 0) {
-    rows.push({ cells: ['', words.say('buy.free'), '', ''], look: 'group' })
-    for (const { item, gross } of list.free)
-      rows.push({ box: true, cells: [words.inLine(gross.value, gross.unit), words.named(`item.${item}`), '', ''] })
-  }
   rows.push({
     cells: [
       '',
@@ -59,14 +54,19 @@ export function materialsSheet({ worked, words }: SheetHand, isFilled: boolean):
     ],
     look: 'total',
   })
+  if (list.free.length > 0) {
+    rows.push({ cells: ['', words.say('buy.free'), '', ''], look: 'group' })
+    for (const { item, gross } of list.free)
+      rows.push({ box: true, cells: [words.inLine(gross.value, gross.unit), words.named(`item.${item}`), '', ''] })
+  }
   return {
     title: words.say('print.title'),
     blocks: [
       {
         kind: 'table',
         columns: [
-          { title: words.say('print.buy'), share: 0.2 },
-          { title: words.say('print.what'), share: 0.44 },
+          { title: words.say('print.buy'), share: 0.25 },
+          { title: words.say('print.what'), share: 0.39 },
           {
             title: isFilled ? words.say('print.about', { currency }) : words.say('print.price', { currency }),
             share: 0.18,
