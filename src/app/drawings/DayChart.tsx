@@ -1,6 +1,7 @@
 import type { Schedule, Step } from '../../core/schedule/schedule.ts'
 import './chart.css'
 import './ink.css'
+import { figureWidth } from './paper.ts'
 import { r } from './writing.ts'
 
 const WIDTH = 320
@@ -57,16 +58,17 @@ export function DayChart({
         const y = TOP + row * ROW
         const x = step.start * dayU
         const width = Math.max(2, (step.end - step.start) * dayU)
-        const isRight = x > 0.55 * WIDTH
+        const name = nameOf(step)
+        const isRight = x + figureWidth(name) > WIDTH
         return (
           <g key={step.id}>
             <text
               className="small halo"
-              x={r(isRight ? Math.min(WIDTH, x + width) : x)}
+              x={r(isRight ? Math.min(WIDTH, Math.max(x + width, figureWidth(name))) : x)}
               y={y + 16}
               textAnchor={isRight ? 'end' : 'start'}
             >
-              {nameOf(step)}
+              {name}
             </text>
             <rect className={classOf(step)} x={r(x)} y={y + 20} width={r(width)} height={BAR} />
           </g>

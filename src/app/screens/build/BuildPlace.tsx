@@ -42,9 +42,14 @@ export function BuildPlace({ route, worked }: { readonly route: PlanRoute; reado
           <StepLine key={step.id} step={step} number={index + 1} worked={worked} />
         ))}
       </ol>
-      <Suspense fallback={null}>
-        <DayChart schedule={schedule} nameOf={(step) => stepName(step, words)} label={words.named('drawing.days')} />
-      </Suspense>
+      <details className="work-step">
+        <summary>
+          <b>{words.named('drawing.days-title')}</b>
+        </summary>
+        <Suspense fallback={null}>
+          <DayChart schedule={schedule} nameOf={(step) => stepName(step, words)} label={words.named('drawing.days')} />
+        </Suspense>
+      </details>
       <ul className="day-key">
         {(['work', 'wait', 'fire'] as const).map((look) => (
           <li key={look}>

@@ -5,6 +5,7 @@ import { DrawingFrame } from '../../parts/DrawingFrame.tsx'
 import { LinkButton } from '../../parts/Button.tsx'
 import { DecisionLine } from '../../parts/DecisionLine.tsx'
 import { Segments } from '../../parts/Picks.tsx'
+import { useWide } from '../../parts/use-wide.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { CompareSheet } from '../compare/CompareSheet.tsx'
 import { PlanPicture } from '../pictures/PlanPicture.tsx'
@@ -54,6 +55,7 @@ export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readon
   const words = useWords()
   const { say, named } = words
   const [view, setView] = useState<View | 'inside'>('plan')
+  const isWide = useWide()
   const [opened, setOpened] = useState<View | 'inside' | null>(null)
   const findings = useMemo(() => worstFirst(worked.findings), [worked.findings])
   const { plan, fish, costs } = worked
@@ -63,37 +65,38 @@ export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readon
       {plan.example && <p className="quiet example-line">{say('app.example')}</p>}
       <div className="split">
         <section className="look stack" aria-label={say('plan.drawings')}>
-          <div className="one-view">
-            <OneView
-              view={view}
-              worked={worked}
-              findings={findings}
-              onOpen={() => {
-                setOpened(view)
-              }}
-            />
-          </div>
-          <div className="all-views">
-            {VIEWS.map((one) => (
+          {isWide ? (
+            <div className="all-views">
+              {VIEWS.map((one) => (
+                <OneView
+                  key={one}
+                  view={one}
+                  worked={worked}
+                  findings={findings}
+                  onOpen={() => {
+                    setOpened(one)
+                  }}
+                />
+              ))}
+            </div>
+          ) : (
+            <>
               <OneView
-                key={one}
-                view={one}
+                view={view}
                 worked={worked}
                 findings={findings}
                 onOpen={() => {
-                  setOpened(one)
+                  setOpened(view)
                 }}
               />
-            ))}
-          </div>
-          <div className="one-view">
-            <Segments
-              name={say('plan.drawings')}
-              choices={VIEWS.map((key) => ({ key, label: say(`plan.view.${key}`) }))}
-              chosen={view}
-              onChoose={setView}
-            />
-          </div>
+              <Segments
+                name={say('plan.drawings')}
+                choices={VIEWS.map((key) => ({ key, label: say(`plan.view.${key}`) }))}
+                chosen={view}
+                onChoose={setView}
+              />
+            </>
+          )}
           <div className="figs">
             <KeyFigure label={say('plan.fish')} of={fish.freshPerDay} />
             {units && <KeyFigure label={named(`plan.units.${plan.walls.unit.family}`)} of={units.net} />}
