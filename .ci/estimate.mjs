@@ -35,11 +35,14 @@ const vite = await createServer({
   logLevel: 'error',
   optimizeDeps: { noDiscovery: true },
 })
-/** @type {typeof import('../src/app/screens/sheets/office.tsx')} */
-const office = /** @type {any} */ (await vite.ssrLoadModule('/app/screens/sheets/office.tsx'))
-/** @type {typeof import('../src/device/paper/pdf.ts')} */
-const paper = /** @type {any} */ (await vite.ssrLoadModule('/device/paper/pdf.ts'))
+const office = /** @type {typeof import('../src/app/screens/sheets/office.tsx')} */ (
+  /** @type {unknown} */ (await vite.ssrLoadModule('/app/screens/sheets/office.tsx'))
+)
+const paper = /** @type {typeof import('../src/device/paper/pdf.ts')} */ (
+  /** @type {unknown} */ (await vite.ssrLoadModule('/device/paper/pdf.ts'))
+)
 
+/** @type {import('../src/app/screens/sheets/office.tsx').OfficePlan[]} */
 const plans = []
 let code = 0
 for (const file of files) {
@@ -52,6 +55,7 @@ for (const file of files) {
     code = Math.max(code, 2)
     continue
   }
+  /** @type {unknown} */
   let raw
   try {
     raw = JSON.parse(text)
@@ -80,7 +84,7 @@ else
     else if (flag === '--pdf' && pdfName !== undefined) {
       const { sheets, head } = office.officeSheets(plan, today.toISOString().slice(0, 10))
       const face = (/** @type {string} */ name) =>
-        new Uint8Array(readFileSync(path.join(root, `src/device/paper/fonts/noto-sans-${name}.ttf`)))
+        new Uint8Array(readFileSync(path.join(root, `public/fonts/noto-sans-${name}.ttf`)))
       const bytes = await paper.makePdf(sheets, head, 'a4', { regular: face('regular'), bold: face('bold') })
       if (bytes !== null) writeFileSync(pdfName, bytes)
       out.push(`${pdfName}\n`)

@@ -33,7 +33,7 @@ function figure(lengthM: number, unit: LengthUnit, { show }: Words): string {
 const WORD = /^wind\.[A-Z]+$/
 
 /** How a reader's figures and words are written on drawings; `taped` lengths stand in metres wherever the reader's units are metric. */
-export function writingFor(words: Words, taped = false): Writing {
+function writingFor(words: Words, taped = false): Writing {
   const unit = taped && words.show.length !== 'ft-in' ? 'm' : words.show.length
   return {
     figure: (lengthM) => (taped && unit === 'm' ? showNumber(lengthM, 3, 3) : figure(lengthM, unit, words)),

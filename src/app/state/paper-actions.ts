@@ -1,16 +1,15 @@
 import { canShareFiles, download, share } from '../../device/sharing/deliver.ts'
 import type { PaperFonts } from '../../device/paper/pdf.ts'
 import type { PaperHead, PaperSheet, PaperSize } from '../../device/paper/paper-sheet.ts'
-import regular from '../../device/paper/fonts/noto-sans-regular.ttf?url'
-import bold from '../../device/paper/fonts/noto-sans-bold.ttf?url'
 
 export type { PaperBlock, PaperHead, PaperRow, PaperSheet, PaperSize } from '../../device/paper/paper-sheet.ts'
 
 const bytesOf = async (url: string): Promise<Uint8Array> => new Uint8Array(await (await fetch(url)).arrayBuffer())
 
 async function paperFonts(): Promise<PaperFonts> {
-  const [one, other] = await Promise.all([bytesOf(regular), bytesOf(bold)])
-  return { regular: one, bold: other }
+  const fonts = `${import.meta.env.BASE_URL}fonts/noto-sans`
+  const [regular, bold] = await Promise.all([bytesOf(`${fonts}-regular.ttf`), bytesOf(`${fonts}-bold.ttf`)])
+  return { regular, bold }
 }
 
 /** Sheets as one PDF file; null where `goOn` said no. The writer and its faces are fetched from the phone's own store only now. */

@@ -35,7 +35,13 @@ export const typed = <U extends Unit>(id: string, unit: U, value: number, field:
 })
 
 /** A figure taken from a source. */
-export const cited = <U extends Unit>(id: string, unit: U, value: number, source: SourceId, args?: Args): Derived<U> => ({
+export const cited = <U extends Unit>(
+  id: string,
+  unit: U,
+  value: number,
+  source: SourceId,
+  args?: Args,
+): Derived<U> => ({
   id,
   value,
   unit,
@@ -76,7 +82,12 @@ export function derive<U extends Unit, const I extends Readonly<Record<string, D
 }
 
 /** The sum of like things, shown as a written sum: figures in a column, a rule, the total. */
-export function sumOf<U extends Unit>(id: string, unit: U, addends: readonly Derived<U>[], extras?: Extras): Derived<U> {
+export function sumOf<U extends Unit>(
+  id: string,
+  unit: U,
+  addends: readonly Derived<U>[],
+  extras?: Extras,
+): Derived<U> {
   const inputs: Record<string, Derived> = {}
   let value = 0
   for (const [index, addend] of addends.entries()) {

@@ -18,7 +18,10 @@ export interface Finding {
 export type FindingCard = 'catch' | 'chambers' | 'walls' | 'openings' | 'ground' | 'trays' | 'place' | 'money' | 'build'
 
 /** A number with its unit is formatted for the reader; a plain string is a message key or a proper value. */
-export type FindingArg = string | number | { readonly value: number; readonly unit: 'm' | 'kg' | 'money' | 'day' | 'deg' }
+export type FindingArg =
+  | string
+  | number
+  | { readonly value: number; readonly unit: 'm' | 'kg' | 'money' | 'day' | 'deg' }
 
 export interface Remedy {
   readonly kind: string

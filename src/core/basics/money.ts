@@ -1,8 +1,5 @@
 import { wholeNear, wholePart } from './count.ts'
 
-/** Price of a number of lots in whole minor units: exact, since both are integers. */
-export const priceOf = (lots: number, priceMinor: number): number => lots * priceMinor
-
 /**
  * Splits an amount over weights so that the parts add up to it to the minor unit (largest remainder; ties to the earlier weight).
  * Weights are any non-negative numbers; all zero means equal parts.

@@ -5,7 +5,7 @@ import { makeSheet, paperHead } from '../../../src/app/screens/sheets/make-sheet
 import { SHEET_KINDS } from '../../../src/app/screens/sheets/sheet-kind.ts'
 import type { PaperBlock, PaperSheet } from '../../../src/device/paper/paper-sheet.ts'
 import { makePdf } from '../../../src/device/paper/pdf.ts'
-import { EXAMPLES, fonts, handFor } from './sheet-hand.ts'
+import { EXAMPLES, fonts, handFor } from './sheet-hand.tsx'
 
 interface ReadPage {
   readonly width: number

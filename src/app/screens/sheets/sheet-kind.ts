@@ -1,5 +1,4 @@
 import type { ReactElement } from 'react'
-import type { PaperSheet } from '../../state/paper-actions.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import type { Words } from '../../words/words.ts'
 
@@ -25,5 +24,3 @@ export interface SheetHand {
   /** A drawing component → SVG markup: by a hidden corner of the page on a phone, by the server's renderer in the office. */
   readonly ink: (drawing: ReactElement) => string
 }
-
-export type SheetMaker = (hand: SheetHand) => PaperSheet

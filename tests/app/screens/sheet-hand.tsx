@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs'
-import { createElement, type ReactElement } from 'react'
+import type { ReactElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import type { SheetHand } from '../../../src/app/screens/sheets/sheet-kind.ts'
 import '../../../src/app/words/add-plan-words.ts'
@@ -19,11 +19,11 @@ export function handFor(example: (typeof EXAMPLES)[number]): SheetHand {
   return {
     worked: workOut(plan.value),
     words: wordsFor(show),
-    ink: (drawing: ReactElement) => renderToStaticMarkup(createElement(WordsProvider, { show, children: drawing })),
+    ink: (drawing: ReactElement) => renderToStaticMarkup(<WordsProvider show={show}>{drawing}</WordsProvider>),
   }
 }
 
 export const fonts = () => ({
-  regular: new Uint8Array(readFileSync('src/device/paper/fonts/noto-sans-regular.ttf')),
-  bold: new Uint8Array(readFileSync('src/device/paper/fonts/noto-sans-bold.ttf')),
+  regular: new Uint8Array(readFileSync('public/fonts/noto-sans-regular.ttf')),
+  bold: new Uint8Array(readFileSync('public/fonts/noto-sans-bold.ttf')),
 })
