@@ -6,30 +6,36 @@ import { flagShapes, type DrawnKiln } from './plan-view.ts'
 const front = ({ xM, zM, dxM, dzM }: Pick<PlacedUnit, 'xM' | 'zM' | 'dxM' | 'dzM'>) =>
   rectangle(xM, zM, xM + dxM, zM + dzM)
 
-/** A stack of trays from the front: handles end on, each tray a line, the cover on top. */
+/** Beyond so many chambers a phone shows trays too thin for a line each: every second one stands for two. */
+const FEW_CHAMBERS = 4
+
+/** A stack of trays from the front: handles end on, a line between trays, the cover on top. */
 function trayStackFront({ plan, geometry, tray }: DrawnKiln): Shape[] {
-  const shapes: Shape[] = []
   const { aboveM } = geometry.levels
   const railM = tray.rail.depth.value
-  for (const chamber of geometry.chambers) {
-    const middleM = (chamber.x0M + chamber.x1M) / 2
-    const halfM = tray.side.value / 2
-    for (let index = 0; index < plan.trays.perChamber; index++) {
-      const z0M = aboveM + index * railM
-      shapes.push({
-        kind: 'area',
-        ink: 'wood-face',
-        rings: [rectangle(middleM - halfM, z0M, middleM + halfM, z0M + railM)],
-      })
-    }
-    const topM = aboveM + plan.trays.perChamber * railM
-    shapes.push({
+  const halfM = tray.side.value / 2
+  const topM = aboveM + plan.trays.perChamber * railM
+  const every = geometry.chambers.length > FEW_CHAMBERS ? 2 : 1
+  const middles = geometry.chambers.map((chamber) => (chamber.x0M + chamber.x1M) / 2)
+  return [
+    {
       kind: 'area',
       ink: 'wood-face',
-      rings: [rectangle(middleM - halfM - 0.01, topM, middleM + halfM + 0.01, topM + 0.02)],
-    })
-  }
-  return shapes
+      rings: middles.flatMap((middleM) => [
+        rectangle(middleM - halfM, aboveM, middleM + halfM, topM),
+        rectangle(middleM - halfM - 0.01, topM, middleM + halfM + 0.01, topM + 0.02),
+      ]),
+    },
+    {
+      kind: 'lines',
+      ink: 'thin',
+      lines: middles.flatMap((middleM) =>
+        Array.from({ length: plan.trays.perChamber - 1 }, (_, k) => k + 1)
+          .filter((k) => k % every === 0)
+          .map((k) => [[middleM - halfM, aboveM + k * railM] as const, [middleM + halfM, aboveM + k * railM] as const]),
+      ),
+    },
+  ]
 }
 
 /** Front elevation: every unit that shows, openings, lintels, levels from the ground at the front left peg; below ground as hidden lines. */
