@@ -1,5 +1,5 @@
 import type { WholeLaid } from './choosing.ts'
-import type { LayoutChoices, RunExchange } from './contract.ts'
+import type { LayoutChoices, RunExchange } from './layout-choices.ts'
 import { toMetres } from './micrometres.ts'
 
 const startOf = (start: number | undefined): 0 | 1 => (start === 1 ? 1 : 0)

@@ -1,4 +1,4 @@
-import type { LayoutChoices } from './contract.ts'
+import type { LayoutChoices } from './layout-choices.ts'
 import type { LaidWall, Look, Owns, Workshop } from './schemes.ts'
 import { backWall, crossWall, frontWall, looking, lookingAt } from './schemes.ts'
 import { bearingsToTry, type Bearing } from './heads.ts'

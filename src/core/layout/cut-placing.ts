@@ -1,4 +1,4 @@
-import type { CutPlace } from './contract.ts'
+import type { CutPlace } from './layout-choices.ts'
 import { SLACK_UM } from './micrometres.ts'
 
 /** What the pieces of one run may be; lengths in micrometres. */

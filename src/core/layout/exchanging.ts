@@ -1,6 +1,6 @@
 import type { Chosen, WholeLaid } from './choosing.ts'
 import { wholeOrder, wholeScore } from './choosing.ts'
-import type { RunExchange } from './contract.ts'
+import type { RunExchange } from './layout-choices.ts'
 import { besides, laidWith, perpendsNear, type LaidShape } from './laid-wall.ts'
 import { fillWith, otherFills, type Fill } from './run-filling.ts'
 import type { LaidWall, Workshop } from './schemes.ts'

@@ -1,6 +1,7 @@
 import type { CourseShape, Obstacle, Perpend, Track } from './course-shape.ts'
 import { courseShape, partedRuns, runsBetween } from './course-shape.ts'
-import type { CutPlace, LayoutChoices, LayoutRequest } from './contract.ts'
+import type { LayoutRequest } from './contract.ts'
+import type { CutPlace, LayoutChoices } from './layout-choices.ts'
 import { toMicro } from './micrometres.ts'
 
 /** The plan in micrometres: what every shape of every course is made from. */

@@ -1,4 +1,4 @@
-import type { CutPlace } from './contract.ts'
+import type { CutPlace } from './layout-choices.ts'
 import type { CourseShape, Lane, Perpend, Run } from './course-shape.ts'
 import { lanesMeet } from './course-shape.ts'
 import { SLACK_UM } from './micrometres.ts'

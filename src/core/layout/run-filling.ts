@@ -1,4 +1,4 @@
-import type { CutPlace } from './contract.ts'
+import type { CutPlace } from './layout-choices.ts'
 import { BREACH, oneCut, severalCuts, type PieceRule, type Trial } from './cut-placing.ts'
 import { SLACK_UM } from './micrometres.ts'
 

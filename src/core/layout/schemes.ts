@@ -1,4 +1,5 @@
-import type { CutPlace, Head, LayoutChoices } from './contract.ts'
+import type { Head } from './contract.ts'
+import type { CutPlace, LayoutChoices } from './layout-choices.ts'
 import type { CourseShape } from './course-shape.ts'
 import { crossShape, longShape, type Frame } from './frame.ts'
 import { bridgeClear, frontKind, frontObstacles, headPlan, lintelForces, type Bearing, type HeadPlan } from './heads.ts'

@@ -1,7 +1,8 @@
 import { choicesOf } from './choices.ts'
 import { chooseWhole, searched, wholeOrder, type Chosen } from './choosing.ts'
 import { exchanged, WALL_NAMES, type Exchanged } from './exchanging.ts'
-import type { LayoutChoices, LayoutRequest } from './contract.ts'
+import type { LayoutRequest } from './contract.ts'
+import type { LayoutChoices } from './layout-choices.ts'
 import { prepared } from './lay-out.ts'
 
 /** How a deep search stands: what it has found so far can be taken at any moment. */

@@ -1,4 +1,5 @@
-import type { CutPlace, LayoutRequest } from './contract.ts'
+import type { LayoutRequest } from './contract.ts'
+import type { CutPlace } from './layout-choices.ts'
 import type { CourseShape, Obstacle } from './course-shape.ts'
 import { crossShape, junctionAt, junctionKind, longShape, type Frame } from './frame.ts'
 import { SLACK_UM, toMetres } from './micrometres.ts'
