@@ -5,9 +5,12 @@ const tidy = (text: string) => text.replaceAll('\u202f', '\u00a0')
 /** The hour by this phone's clock: 10:42. */
 const showTime = (atMs: number): string =>
   tidy(
-    new Intl.DateTimeFormat(numberLocale(), { numberingSystem: 'latn', hour: 'numeric', minute: '2-digit' }).format(
-      atMs,
-    ),
+    new Intl.DateTimeFormat(numberLocale(), {
+      numberingSystem: 'latn',
+      hour: '2-digit',
+      minute: '2-digit',
+      hourCycle: 'h23',
+    }).format(atMs),
   )
 
 /** A day with its year: 12 May 2026. */
