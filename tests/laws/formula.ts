@@ -16,7 +16,7 @@ math.import(
 const nodes = new Map<string, MathNode>()
 
 /** A formula of the core as a general expression parser reads it. */
-export function parsed(formula: string): MathNode {
+function parsed(formula: string): MathNode {
   const known = nodes.get(formula)
   if (known !== undefined) return known
   const node = math.parse(formula.replaceAll('·', '*').replaceAll('−', '-'))
