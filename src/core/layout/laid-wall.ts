@@ -2,8 +2,9 @@ import type { CutPlace } from './layout-choices.ts'
 import type { CourseShape, Lane, Perpend, Run } from './course-shape.ts'
 import { lanesMeet } from './course-shape.ts'
 import { SLACK_UM } from './micrometres.ts'
-import { shortLapWeight, type PieceRule } from './cut-placing.ts'
-import { fillRun, type Fill } from './run-filling.ts'
+import { shortLapWeight } from './cut-placing.ts'
+import type { Fillers, WallRules } from './remembered-fills.ts'
+import type { Fill } from './run-filling.ts'
 
 /** One course of one wall with its pieces. Courses laid alike are the same object. */
 export interface LaidShape {
@@ -14,33 +15,6 @@ export interface LaidShape {
   /** Pieces too short and joints out of range. */
   readonly ownBreaches: number
   readonly cuts: number
-}
-
-export interface WallRules {
-  readonly along: PieceRule
-  readonly across: PieceRule
-}
-
-export type Fillers = (
-  lie: 'along' | 'across',
-  run: number,
-  startJoint: boolean,
-  endJoint: boolean,
-  avoid: readonly number[],
-  place: CutPlace,
-) => Fill
-
-/** `fillRun` that remembers: chambers repeat, and so do their runs. */
-export function fillersFor(rules: WallRules): Fillers {
-  const known = new Map<string, Fill>()
-  return (lie, run, startJoint, endJoint, avoid, place) => {
-    const key = `${lie === 'along' ? 'a' : 'x'}${startJoint ? 1 : 0}${endJoint ? 1 : 0}${place}${run}:${avoid.join()}`
-    const before = known.get(key)
-    if (before !== undefined) return before
-    const fill = fillRun(rules[lie], run, startJoint, endJoint, avoid, place)
-    known.set(key, fill)
-    return fill
-  }
 }
 
 /** Index of the first of the sorted perpends at or beyond a place. */

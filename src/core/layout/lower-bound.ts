@@ -1,4 +1,5 @@
-import type { LaidShape, WallRules } from './laid-wall.ts'
+import type { LaidShape } from './laid-wall.ts'
+import type { WallRules } from './remembered-fills.ts'
 import type { PieceRule } from './cut-placing.ts'
 
 /**

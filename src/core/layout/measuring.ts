@@ -1,7 +1,8 @@
 import type { LayoutFinding, WallId } from './contract.ts'
 import { lanesMeet } from './course-shape.ts'
 import type { Frame } from './frame.ts'
-import type { LaidShape, WallRules } from './laid-wall.ts'
+import type { LaidShape } from './laid-wall.ts'
+import type { WallRules } from './remembered-fills.ts'
 import { SLACK_UM, toMetres } from './micrometres.ts'
 import { placedX, type WallPlace } from './stamping.ts'
 

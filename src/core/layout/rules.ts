@@ -1,6 +1,6 @@
 import type { LayoutFinding, LayoutRequest } from './contract.ts'
 import type { Frame } from './frame.ts'
-import type { WallRules } from './laid-wall.ts'
+import type { WallRules } from './remembered-fills.ts'
 import { CUT_GRID_UM, toMicro } from './micrometres.ts'
 
 /** The bond that can be laid: English bond needs a unit as long as two widths and a joint. */

@@ -3,7 +3,8 @@ import type { CutPlace, LayoutChoices } from './layout-choices.ts'
 import type { CourseShape } from './course-shape.ts'
 import { crossShape, longShape, type Frame } from './frame.ts'
 import { bridgeClear, frontKind, frontObstacles, headPlan, lintelForces, type Bearing, type HeadPlan } from './heads.ts'
-import { fillersFor, layWall, relaid, type Fillers, type LaidShape, type WallRules } from './laid-wall.ts'
+import { layWall, relaid, type LaidShape } from './laid-wall.ts'
+import { fillersFor, type Fillers, type WallRules } from './remembered-fills.ts'
 import type { Levels } from './levels.ts'
 import { fewestCuts, scoreOrder, wallScore, type WallScore } from './wall-score.ts'
 
@@ -155,7 +156,9 @@ function waysOf(
 
 /** Laying in bays is another way only where there are bays. */
 function placesFor(shop: Workshop, { places }: Look, long: boolean): readonly CutPlace[] {
-  if (long && shop.frame.chambers > 1) return places
+  // Cuts at both ends seldom better a wall of headers, where closers decide.
+  const useful = shop.frame.bond === 'stretcher' ? places : places.filter((place) => place !== 'ends')
+  if (long && shop.frame.chambers > 1 && useful.length > 0) return useful
   const others = places.filter((place) => !isBays(place))
   return others.length === 0 ? ['any'] : others
 }

@@ -1,5 +1,6 @@
 import type { CourseShape } from './course-shape.ts'
-import { lapsBetween, type Fillers, type LaidShape, type WallRules } from './laid-wall.ts'
+import { lapsBetween, type LaidShape } from './laid-wall.ts'
+import type { Fillers, WallRules } from './remembered-fills.ts'
 
 /** What one wall costs, so that two ways of laying it can be compared. */
 export interface WallScore {
