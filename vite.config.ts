@@ -32,8 +32,9 @@ export default defineConfig({
           groups: [
             {
               name: 'vendor',
-              test: /node_modules[\\/](react|react-dom|scheduler|zustand|idb|zod|yjs|lib0|@lingui|workbox-window|workbox-core)[\\/]/,
+              test: /node_modules[\\/](react|react-dom|scheduler|zustand|idb|zod|@lingui|workbox-window|workbox-core)[\\/]/,
             },
+            { name: 'documents', test: /node_modules[\\/](yjs|lib0)[\\/]/ },
           ],
         },
       },

@@ -1,12 +1,12 @@
 import { good, type Result } from '../../core/basics/result.ts'
-import { chambersFor } from '../../core/fish/load.ts'
-import { newPlan, type FirstAnswers } from '../../core/plan/defaults.ts'
+import type { FirstAnswers } from '../../core/plan/defaults.ts'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { withValueAt } from '../../device/database/json.ts'
 import { newId } from '../../device/database/new-id.ts'
-import { beginSession, type PlanSession } from '../../device/database/plan-session.ts'
+import type { PlanSession } from '../../device/database/plan-session.ts'
 import { askToPersist } from '../../device/offline/storage.ts'
+import { documents } from './documents-later.ts'
 import {
   forget,
   hasNothingUnsaved,
@@ -99,6 +99,10 @@ export function closePlan(): void {
 
 /** A new plan from three answers, with as many chambers as the catch needs; it comes to the screen. */
 export async function createPlan(first: Omit<FirstAnswers, 'id'>): Promise<string> {
+  const [{ newPlan }, { chambersFor }] = await Promise.all([
+    import('../../core/plan/defaults.ts'),
+    import('../../core/fish/load.ts'),
+  ])
   const plan = newPlan({ ...first, id: newId() })
   return addPlan({ ...plan, chambers: { ...plan.chambers, count: chambersFor(plan).count } })
 }
@@ -106,6 +110,7 @@ export async function createPlan(first: Omit<FirstAnswers, 'id'>): Promise<strin
 /** A whole plan that is not on this phone yet comes to the shelf and to the screen. */
 export async function addPlan(plan: Plan): Promise<string> {
   const made = await keeper()
+  const { beginSession } = await documents()
   const session = beginSession(plan, made.around)
   takeUp(made, session)
   show(session)

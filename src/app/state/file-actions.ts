@@ -1,17 +1,10 @@
 import { good, type Result } from '../../core/basics/result.ts'
 import { parsePlan } from '../../core/plan/parse-plan.ts'
-import { encodeDocument } from '../../device/database/document-bytes.ts'
 import { newId } from '../../device/database/new-id.ts'
-import { documentFrom, readPlan, readRaw } from '../../device/database/plan-document.ts'
-import {
-  readChosenFile,
-  writePlanFile,
-  type FilePlan,
-  type FileProblem,
-  type PlanFile,
-} from '../../device/sharing/plan-file.ts'
-import { EVERYTHING, forOthers, type Private } from '../../device/sharing/privacy.ts'
+import type { FilePlan, FileProblem, PlanFile } from '../../device/sharing/plan-file.ts'
+import { EVERYTHING, type Private } from '../../device/sharing/chosen.ts'
 import { addPlan, openPlan } from './actions.ts'
+import { documents } from './documents-later.ts'
 import { keeper, sessionOf } from './keeper.ts'
 import { store } from './store.ts'
 import { isHere, takeDocument } from './take-document.ts'
@@ -25,6 +18,7 @@ export type { FileProblem, PlanFile, Private }
 export async function exportPlan(planId: string, chosen: Private = EVERYTHING): Promise<PlanFile> {
   const made = await keeper()
   const session = await sessionOf(made, planId)
+  const { documentFrom, encodeDocument, forOthers, readPlan, readRaw, writePlanFile } = await documents()
   if (session.ok) {
     const doc = forOthers(session.value.document(), chosen)
     const plan = readPlan(doc)
@@ -42,6 +36,7 @@ export async function exportPlan(planId: string, chosen: Private = EVERYTHING): 
  * lost; a bare plan without its document cannot be merged and becomes a plan of its own. Nothing changes where there is a problem.
  */
 export async function openFile(file: Blob): Promise<Result<string, FileProblem>> {
+  const { readChosenFile } = await documents()
   const read = await readChosenFile(file)
   return read.ok ? takeIn(read.value) : read
 }

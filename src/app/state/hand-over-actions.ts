@@ -3,7 +3,7 @@ import { documentFrom, documentFromOutside, readPlan } from '../../device/databa
 import { encodeDocument, stateOf } from '../../device/database/document-bytes.ts'
 import type { FileProblem } from '../../device/sharing/plan-file.ts'
 import type { Frames } from '../../device/sharing/frames.ts'
-import type { Private } from '../../device/sharing/privacy.ts'
+import type { Private } from '../../device/sharing/chosen.ts'
 import { keeper, sessionOf } from './keeper.ts'
 import { takeDocument } from './take-document.ts'
 

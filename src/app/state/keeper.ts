@@ -1,11 +1,12 @@
 import type { StoredRow } from '../../device/database/connection.ts'
 import { openShelf } from '../../device/database/open-shelf.ts'
-import { openSession, type Around, type PlanSession } from '../../device/database/plan-session.ts'
+import type { Around, PlanSession } from '../../device/database/plan-session.ts'
 import type { Shelf } from '../../device/database/shelf.ts'
 import { joinTabs, type TabMessage, type Tabs } from '../../device/database/tabs.ts'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { Result } from '../../core/basics/result.ts'
 import type { OpenPlan, PlanRow } from './app-state.ts'
+import { documents } from './documents-later.ts'
 import { notify } from './notices.ts'
 import { newestFirst, planRow } from './plan-rows.ts'
 import { store } from './store.ts'
@@ -157,6 +158,7 @@ export async function sessionOf(made: Keeper, planId: string): Promise<Result<Pl
   const working = made.sessions.get(planId)
   if (working !== undefined) return { ok: true, value: working }
   const savedAtMs = store.getState().rows.find(({ id }) => id === planId)?.savedAtMs ?? 0
+  const { openSession } = await documents()
   const opened = await openSession(planId, savedAtMs, made.around)
   if (!opened.ok) return opened
   // Someone else may have opened it meanwhile: one plan, one session.

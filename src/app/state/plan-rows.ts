@@ -1,8 +1,8 @@
 import { parsePlan, type PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { StoredRow } from '../../device/database/connection.ts'
-import { documentFrom, readPlan } from '../../device/database/plan-document.ts'
 import type { Shelf } from '../../device/database/shelf.ts'
 import type { PlanRow } from './app-state.ts'
+import { documents } from './documents-later.ts'
 
 export const newestFirst = (rows: readonly PlanRow[]): PlanRow[] =>
   [...rows].sort((a, b) => b.savedAtMs - a.savedAtMs || (a.id < b.id ? -1 : 1))
@@ -23,6 +23,7 @@ export async function planRow(stored: StoredRow, shelf: Pick<Shelf, 'updates'>):
   const read = parsePlan(stored.plan)
   if (read.ok && read.value.id === stored.id) return { ...row, plan: read.value, trouble: null }
   // The row is only a short form: the document decides.
+  const { documentFrom, readPlan } = await documents()
   const kept = readPlan(documentFrom(await shelf.updates(stored.id)).doc)
   if (kept.ok && kept.value.id === stored.id) return { ...row, plan: kept.value, trouble: null }
   const seen = read.ok || read.problems[0]?.kind !== 'newer' ? kept : read

@@ -1,5 +1,5 @@
 import { canShareFiles, download, planFileOf, share } from '../../device/sharing/deliver.ts'
-import type { Private } from '../../device/sharing/privacy.ts'
+import type { Private } from '../../device/sharing/chosen.ts'
 import { exportPlan } from './file-actions.ts'
 import { keeper } from './keeper.ts'
 import { store } from './store.ts'

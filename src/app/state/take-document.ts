@@ -1,10 +1,10 @@
 import { bad, good, type Result } from '../../core/basics/result.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { newId } from '../../device/database/new-id.ts'
-import { documentFromOutside } from '../../device/database/plan-document.ts'
-import { adoptDocument, type MergeProblem } from '../../device/database/plan-session.ts'
+import type { MergeProblem } from '../../device/database/plan-session.ts'
 import type { FileProblem } from '../../device/sharing/plan-file.ts'
 import { addPlan, openPlan, restorePlan } from './actions.ts'
+import { documents } from './documents-later.ts'
 import { keeper, sessionOf, takeUp } from './keeper.ts'
 import { keepDifferences } from './kept-differences.ts'
 import { notify } from './notices.ts'
@@ -26,6 +26,7 @@ export async function takeDocument(
 ): Promise<Result<string, FileProblem>> {
   const made = await keeper()
   if (!(await isHere(planId))) {
+    const { adoptDocument, documentFromOutside } = await documents()
     const doc = documentFromOutside(document)
     if (plan === undefined || !doc.ok) return bad({ kind: 'gap' })
     const session = adoptDocument(doc.value, plan, made.around)

@@ -1,9 +1,6 @@
 import * as Y from 'yjs'
 import { applyUpdate, encodeDocument, isUpdate } from './document-bytes.ts'
 
-/** Stored changes of one plan beyond which they are joined into one. */
-export const MOST_UPDATES = 200
-
 /**
  * Many changes as one, without what was overwritten long ago. Changes that wait for others that have not come yet are kept waiting inside.
  * Null where a change cannot be read: then nothing may be thrown away.

@@ -1,6 +1,8 @@
-import { compacted, MOST_UPDATES } from './compact.ts'
 import { both, troubleOf, type Connection } from './connection.ts'
 import { MOST_COPIES, type SaveOutcome, type Shelf } from './shelf.ts'
+
+/** Stored changes of one plan beyond which they are joined into one. */
+export const MOST_UPDATES = 200
 
 /** Acknowledged means on the disk: a phone that loses power after "saved" has lost nothing. */
 const ON_DISK = { durability: 'strict' } as const
@@ -27,6 +29,11 @@ export function databaseShelf(connection: Connection): Shelf {
     save: ({ row, update, whole }) =>
       outcomeOf(
         ask(async (database) => {
+          // Before the transaction: inside it nothing but the store may be waited for. Saving goes on without it where it cannot be had.
+          const compacted = await import('./compact.ts').then(
+            (code) => code.compacted,
+            () => null,
+          )
           const tx = database.transaction(['plans', 'updates'], 'readwrite', ON_DISK)
           const plans = tx.objectStore('plans')
           const updates = tx.objectStore('updates')
@@ -34,7 +41,7 @@ export function databaseShelf(connection: Connection): Shelf {
             const isNew = (await plans.getKey(row.id)) === undefined
             await Promise.all([plans.put(row), updates.add({ planId: row.id, bytes: isNew ? whole() : update })])
             const keys = await updates.index('planId').getAllKeys(row.id)
-            if (keys.length <= MOST_UPDATES) return
+            if (compacted === null || keys.length <= MOST_UPDATES) return
             const one = compacted((await updates.index('planId').getAll(row.id)).map((stored) => stored.bytes))
             if (one === null) return
             await Promise.all([...keys.map((key) => updates.delete(key)), updates.add({ planId: row.id, bytes: one })])

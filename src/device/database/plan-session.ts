@@ -5,7 +5,7 @@ import type { Plan } from '../../core/plan/schema.ts'
 import type { StoredRow } from './connection.ts'
 import type { Difference } from './difference.ts'
 import { tryTogether, valuesOf } from './differences.ts'
-import { applyUpdate, encodeDocument, isWaiting, onUpdate } from './document-bytes.ts'
+import { applyUpdate, encodeDocument, isUpdate, isWaiting, onUpdate } from './document-bytes.ts'
 import { sharing } from './json.ts'
 import {
   BY_HAND,
@@ -192,7 +192,7 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
     document,
     row,
     hear: (message) => {
-      if (message.kind !== 'update' || message.planId !== planId) return
+      if (message.kind !== 'update' || message.planId !== planId || !isUpdate(message.bytes)) return
       takeIn(message.bytes, message.isSaved ? 'tab' : 'tab-unsaved')
     },
     catchUp: async () => {

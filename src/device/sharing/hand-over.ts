@@ -5,7 +5,8 @@ import { fromBase64Url, toBase64Url } from './bytes-text.ts'
 import { deflated, inflated } from './deflate.ts'
 import { dictionary } from './dictionary.ts'
 import type { FileProblem } from './plan-file.ts'
-import { forOthers, type Private } from './privacy.ts'
+import type { Private } from './chosen.ts'
+import { forOthers } from './privacy.ts'
 
 /**
  * A plan, or what changed in it, as the fewest bytes: version, kind, checksum, then the plan's id and its document's bytes, deflated with a dictionary.

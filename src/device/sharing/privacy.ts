@@ -1,13 +1,6 @@
 import * as Y from 'yjs'
 import { applyUpdate } from '../database/document-bytes.ts'
-
-/** What may go out with a plan; without a choice it does not. */
-export interface Private {
-  readonly names: boolean
-  readonly receipts: boolean
-}
-
-export const EVERYTHING: Private = { names: true, receipts: true }
+import type { Private } from './chosen.ts'
 
 /** Fields that say something about a person: collection, field, and what stands in their place. */
 const FIELDS = [

@@ -13,7 +13,8 @@ import { codeOf } from '../../../src/device/sharing/codes.ts'
 import { deflated, inflated } from '../../../src/device/sharing/deflate.ts'
 import { collectFrames, framesOf, MOST_SHOWN_BYTES, type Frames } from '../../../src/device/sharing/frames.ts'
 import { fromFragment, packHandOver, toFragment, unpackHandOver } from '../../../src/device/sharing/hand-over.ts'
-import { EVERYTHING, forOthers } from '../../../src/device/sharing/privacy.ts'
+import { EVERYTHING } from '../../../src/device/sharing/chosen.ts'
+import { forOthers } from '../../../src/device/sharing/privacy.ts'
 import { planOf } from '../plans.ts'
 
 const NOTHING_PRIVATE = { names: false, receipts: false }

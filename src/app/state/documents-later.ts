@@ -1,0 +1,2 @@
+/** The documents' code, fetched once. */
+export const documents = (): Promise<typeof import('./documents.ts')> => import('./documents.ts')
