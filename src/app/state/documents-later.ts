@@ -1,2 +1,2 @@
 /** The documents' code, fetched once. */
-export const documents = (): Promise<typeof import('./documents.ts')> => import('./documents.ts')
+export const documents = () => import('./documents.ts')
