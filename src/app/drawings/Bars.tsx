@@ -1,6 +1,5 @@
 import './chart.css'
 import './ink.css'
-import './ink-text.css'
 import { r } from './writing.ts'
 
 /** Looks that can be told apart without colour. */

@@ -1,7 +1,6 @@
 import type { Schedule, Step } from '../../core/schedule/schedule.ts'
 import './chart.css'
 import './ink.css'
-import './ink-text.css'
 import { figureWidth } from './paper.ts'
 import { r } from './writing.ts'
 

@@ -3,7 +3,6 @@ import type { Drawing, Point, Shape } from '../../core/documents/drawings/drawin
 import { Dimensions, type Dimension } from './dimension.tsx'
 import { placedFlags } from './flags.ts'
 import './ink.css'
-import './ink-text.css'
 import { Inked } from './Inked.tsx'
 import { paperFor, SHEET_WIDTH } from './paper.ts'
 import { Flag, Levels } from './signs.tsx'

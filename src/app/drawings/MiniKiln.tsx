@@ -2,7 +2,6 @@ import { outlineOf } from '../../core/geometry/outline.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { useWords } from '../words/use-words.tsx'
 import './ink.css'
-import './ink-text.css'
 import { Fire } from './signs.tsx'
 
 const r = (value: number): string => String(Math.round(value * 100) / 100)
