@@ -55,6 +55,7 @@ export default defineConfig({
           isolate: false,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/bench/**'],
+          setupFiles: ['./tests/fixed-seed.ts'],
         },
       },
       {
@@ -65,7 +66,7 @@ export default defineConfig({
           environment: 'jsdom',
           isolate: false,
           include: ['tests/**/*.test.tsx'],
-          setupFiles: ['./tests/setup.ts'],
+          setupFiles: ['./tests/fixed-seed.ts', './tests/setup.ts'],
         },
       },
       {
