@@ -35,7 +35,7 @@ export const waysToLie = (items: readonly SheetItem[]): Lying[] =>
   ])
 
 /** Sums of sizes up to a limit, rising from 0; `undefined` when there are more than `most`. */
-export function sumsUpTo(limit: number, sizes: readonly number[], most: number): Vector | undefined {
+function sumsUpTo(limit: number, sizes: readonly number[], most: number): Vector | undefined {
   const sums = new Set([0])
   for (const size of new Set(sizes)) {
     for (const sum of sums) {

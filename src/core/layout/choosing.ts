@@ -28,7 +28,7 @@ const addTo = (into: Map<number, number>, from: ReadonlyMap<number, number>, tim
 }
 
 /** Each wall with the number of times it is built. */
-export function wallsOf(whole: WholeLaid, chambers: number): readonly (readonly [LaidWall, number])[] {
+function wallsOf(whole: WholeLaid, chambers: number): readonly (readonly [LaidWall, number])[] {
   const dividers: readonly (readonly [LaidWall, number])[] =
     whole.divider === null ? [] : [[whole.divider, chambers - 1] as const]
   return [[whole.front, 1], [whole.back, 1], [whole.left, 1], [whole.right, 1], ...dividers]
@@ -65,7 +65,7 @@ export const wholeOrder = (a: WholeScore, b: WholeScore, sought: 'units' | 'cuts
   b.smallestLap - a.smallestLap
 
 /** Junction schemes: which parity of courses the front and back walls run through, at corners and at dividing walls. */
-export function junctionSchemes(shop: Workshop): Owns[] {
+function junctionSchemes(shop: Workshop): Owns[] {
   if (shop.frame.bond === 'english')
     return [
       [0, 0, 0, 0, 0, 0],
@@ -87,7 +87,7 @@ export function junctionSchemes(shop: Workshop): Owns[] {
 /** How each wall is to be looked at. */
 export type Looks = Readonly<Record<keyof LayoutChoices['cutPlaces'], Look>>
 
-export const sameLook = (look: Look): Looks => ({ front: look, back: look, left: look, right: look, divider: look })
+const sameLook = (look: Look): Looks => ({ front: look, back: look, left: look, right: look, divider: look })
 
 export const chosenLooks = ({ cutPlaces, starts, thorough }: LayoutChoices): Looks => ({
   front: lookingAt(cutPlaces.front, 0, thorough),
@@ -175,7 +175,7 @@ const LOOKED_AT_AGAIN = 3
 const WORTH_A_LOOK = 1.2
 
 /** Junction schemes by what a glance at each wall tells, best first. */
-export function rankedSchemes(shop: Workshop, bearing: Bearing): Owns[] {
+function rankedSchemes(shop: Workshop, bearing: Bearing): Owns[] {
   const glance = sameLook(looking('glance'))
   return junctionSchemes(shop)
     .map((owns) => ({ owns, rough: rough(layWhole(shop, owns, bearing, glance), shop) }))

@@ -26,18 +26,11 @@ function worstOfEach(findings: readonly LayoutFinding[]): LayoutFinding[] {
 
 /** How far from what it should be, m; 0 for what has no measure. */
 function shortfall(one: LayoutFinding): number {
-  switch (one.kind) {
-    case 'lap-short':
-      return one.neededM - one.lapM
-    case 'piece-short':
-      return one.neededM - one.lengthM
-    case 'bearing-short':
-      return one.neededM - one.bearingM
-    case 'joint-out-of-range':
-      return Math.max(one.minM - one.widthM, one.widthM - one.maxM)
-    default:
-      return 0
-  }
+  if (one.kind === 'lap-short') return one.neededM - one.lapM
+  if (one.kind === 'piece-short') return one.neededM - one.lengthM
+  if (one.kind === 'bearing-short') return one.neededM - one.bearingM
+  if (one.kind === 'joint-out-of-range') return Math.max(one.minM - one.widthM, one.widthM - one.maxM)
+  return 0
 }
 
 const isHead = (kind: LayoutFinding['kind']): boolean =>

@@ -116,7 +116,7 @@ export const headFor = (shop: Workshop, bearing: Bearing): HeadPlan =>
     headPlan(shop.frame, shop.levels, shop.head, bearing, shop.rules.along.jointMin),
   )
 
-export const forcedAt = (shop: Workshop, bearing: Bearing, course: number, k: number): boolean =>
+const forcedAt = (shop: Workshop, bearing: Bearing, course: number, k: number): boolean =>
   lintelForces(shop.frame, headFor(shop, bearing), course, k, shop.rules.along.jointMin)
 
 const sameCounts = (a: WallScore, b: WallScore): boolean =>

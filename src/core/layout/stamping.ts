@@ -90,7 +90,7 @@ function kindOf(frame: Frame, lie: 'along' | 'across', length: number): readonly
 }
 
 /** The pieces of one course of one wall. */
-export function piecesOf(frame: Frame, place: WallPlace, laid: LaidShape): PlanPiece[] {
+function piecesOf(frame: Frame, place: WallPlace, laid: LaidShape): PlanPiece[] {
   const pieces: PlanPiece[] = []
   laid.shape.tracks.forEach(({ lane, lie, runs }, track) => {
     const [low, width] = acrossOf(frame, place, lane)

@@ -17,7 +17,7 @@ export const milpSolver = async (): Promise<Solver> =>
  * A cutting job as a whole-number program, written from the job alone: every full way to fill every stock (capacity and
  * piece each with a kerf more, in 0.1 mm), how often each is used, how many of each stock that takes.
  */
-export function milpOf(job: LengthJob): string {
+function milpOf(job: LengthJob): string {
   const tenths = (m: number): number => Math.round(m * 1e4)
   const kerf = tenths(job.kerfM)
   const wanted = new Map<number, number>()

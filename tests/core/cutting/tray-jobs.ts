@@ -1,7 +1,7 @@
 import type { LengthJob } from '../../../src/core/cutting/length-job.ts'
 
 /** A fixed stream of numbers from 0 to 1 for each seed (mulberry32), so that a failing job can be had again. */
-export function numbers(seed: number): () => number {
+function numbers(seed: number): () => number {
   let state = seed >>> 0
   return () => {
     state = (state + 0x6d2b79f5) >>> 0
