@@ -4,6 +4,7 @@ import { extraCoursesAt, type KilnGeometry } from '../geometry/kiln.ts'
 import type { KilnLevels } from '../geometry/walls.ts'
 import type { Plan } from '../plan/schema.ts'
 import type { CoursePlan, Head, LayoutRequest } from './contract.ts'
+import { measuredFindings } from './measured-units.ts'
 import { courseChoices, gaugeRod, type CourseChoice, type CourseWish } from './coursing.ts'
 
 /** How the wall is coursed, the other ways it could be, and what the user should know of it. */
@@ -62,6 +63,7 @@ export function coursingOf(plan: Plan): Coursing {
         moved: { value: Math.abs(moved), unit: 'm' },
       })
   }
+  findings.push(...measuredFindings(plan))
   return { choice, choices, findings }
 }
 
@@ -112,6 +114,7 @@ export const levelsFrom = ({ choice }: Coursing): KilnLevels => ({
 export function layoutRequest(plan: Plan, coursing: Coursing, geometry: Pick<KilnGeometry, 'footing'>): LayoutRequest {
   const { chambers, walls, openings } = plan
   const courses = coursing.choice.plan
+  const { laying } = walls
   return {
     chambers: chambers.count,
     clearSideM: chambers.clearSideM,
@@ -122,9 +125,36 @@ export function layoutRequest(plan: Plan, coursing: Coursing, geometry: Pick<Kil
     courses,
     opening: { widthM: openings.widthM, head: headOf(plan, courses) },
     cutLossM: walls.cutLossM,
+    ...(laying !== null && laying.walls === wallsMark(plan, courses) && { turned: laying }),
     ...(geometry.footing.steps.zones.some(({ step }) => step < 0) && { lowestCourseAt: extraCoursesAt(geometry) }),
   }
 }
+
+/** What the walls hang on, in one line: a laying found for other walls is not theirs. */
+export const wallsMark = ({ chambers, walls, openings, ground }: Plan, courses: CoursePlan): string =>
+  [
+    chambers.count,
+    chambers.clearSideM,
+    walls.unit.lengthM,
+    walls.unit.widthM,
+    walls.unit.heightM,
+    walls.leaf,
+    walls.bond,
+    walls.joint.minM,
+    walls.joint.usualM,
+    walls.joint.maxM,
+    walls.cutLossM,
+    courses.count,
+    courses.sillCourses,
+    courses.headCourses,
+    courses.bedM,
+    openings.widthM,
+    openings.head,
+    openings.bearingM,
+    ground.slopeAcross,
+    ground.slopeBack,
+    ground.formation,
+  ].join(' ')
 
 function headOf({ openings }: Plan, { unitHeightM, bedM }: CoursePlan): Head {
   const { head, bearingM, widthM } = openings

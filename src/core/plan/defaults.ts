@@ -20,11 +20,12 @@ const named = <T extends { readonly key: string }>(list: readonly T[], key: stri
 /** Everything of `walls` that follows from a catalogue unit: choosing another unit sets these together. */
 export const wallsFor = (
   unit: CatalogueUnit,
-): Pick<Plan['walls'], 'unit' | 'joint' | 'fill' | 'samples' | 'coursing'> => ({
+): Pick<Plan['walls'], 'unit' | 'joint' | 'fill' | 'samples' | 'coursing' | 'laying'> => ({
   unit: asWallUnit(unit),
   joint: unit.joint,
   samples: [],
   coursing: null,
+  laying: null,
   fill: unit.cells.length > 0 ? 'sand' : 'none',
 })
 
@@ -153,6 +154,14 @@ export function newPlan(first: FirstAnswers): Plan {
       rainShare: 0,
       lostDays: [],
       ticks: {},
+    },
+    built: {
+      laid: {},
+      risen: {},
+      broken: {},
+      tapes: {},
+      levels: {},
+      batch: { measure: 'pan', bucketM3: 0.01, bags: 1, dampM: 0.2, settledM: 0.2 },
     },
     run: {
       freshPriceMinor: null,

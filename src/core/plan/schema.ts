@@ -1,5 +1,7 @@
 import * as z from 'zod/mini'
+import { layingSchema } from './laying.ts'
 import { day, key, label, metres, minor, wholeWithin, within } from './fields.ts'
+import { builtSchema } from './built-records.ts'
 import { contributionSchema, memberSchema, payoutSchema, spendingSchema } from './money-records.ts'
 
 /** The plan: everything the user decided and nothing that follows from it. Every change of shape raises PLAN_VERSION and adds a migration. */
@@ -116,6 +118,8 @@ export const planSchema = z.strictObject({
         jointM: metres(0.04),
       }),
     ),
+    /** Found by a longer search, or null for the quick one. */
+    laying: z.nullable(layingSchema),
     fill: z.enum(['none', 'sand', 'clay']),
     cutLossM: within('walls.cutLossM'),
     liningM: within('walls.liningM'),
@@ -224,6 +228,7 @@ export const planSchema = z.strictObject({
     /** Steps that are done, by the id of the step: on which day and by whom. */
     ticks: z.record(key, z.strictObject({ day, who: label })),
   }),
+  built: builtSchema,
   /** The kiln at work: prices per kilogram, lives, and the records of firings and upkeep by an id of their own. */
   run: z.strictObject({
     freshPriceMinor: z.nullable(minor),

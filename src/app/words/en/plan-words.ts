@@ -16,6 +16,8 @@ import sheet from './sheet.json'
 import sheets from './sheets.json'
 import views from './views.json'
 
+import walls from './walls.json'
+
 /** What is said inside a plan: loaded with the screens of a plan. */
 export const planWords = {
   ...build,
@@ -35,4 +37,5 @@ export const planWords = {
   ...sheet,
   ...sheets,
   ...views,
+  ...walls,
 }

@@ -8,6 +8,9 @@ import { PlanField } from '../../fields/PlanField.tsx'
 import { usePlan } from '../../fields/plan-in-hand.ts'
 import { UnitPicture } from '../../pictures/UnitPicture.tsx'
 import { CoursingChoice } from './CoursingChoice.tsx'
+import { MeasuredUnits } from './MeasuredUnits.tsx'
+import { NearSizes } from './NearSizes.tsx'
+import { WallSearch } from './WallSearch.tsx'
 
 /** What the walls are laid of, how thick their joints, how high, and what fills them. */
 export function WallsCard({ worked }: { readonly worked: WorkedOut }) {
@@ -43,6 +46,7 @@ export function WallsCard({ worked }: { readonly worked: WorkedOut }) {
         <PlanField at="walls.unit.densityKgM3" />
         <PlanField at="walls.cutLossM" />
       </div>
+      <MeasuredUnits />
       <PlanChoice at="walls.leaf" name={say('walls.leaf')} names="leaf" keys={['single', 'one-brick']} />
       {plan.walls.leaf === 'one-brick' && (
         <PlanChoice at="walls.bond" name={say('walls.bond')} names="bond" keys={['stretcher', 'english', 'header']} />
@@ -59,6 +63,8 @@ export function WallsCard({ worked }: { readonly worked: WorkedOut }) {
         <PlanField at="walls.belowM" />
       </div>
       <CoursingChoice coursing={worked.coursing} />
+      <WallSearch worked={worked} />
+      <NearSizes />
       {unit.cells.length > 0 && (
         <>
           <PlanChoice at="walls.fill" name={say('walls.fill')} names="fill" keys={['none', 'sand', 'clay']} />
