@@ -1,4 +1,5 @@
-import { useEffect, useRef, useState } from 'react'
+import { useEffect, useMemo, useRef, useState } from 'react'
+import { workOut } from '../../../../core/work-out.ts'
 import { Button } from '../../../parts/Button.tsx'
 import { searchWalls, type WallNews } from '../../../state/wall-search.ts'
 import { useWords } from '../../../words/use-words.tsx'
@@ -6,9 +7,11 @@ import { usePlan } from '../../fields/plan-in-hand.ts'
 
 type Sizes = Extract<WallNews, { kind: 'sizes' }>['sizes']
 
+const MOST_SIZES = 6
+
 /** Clear sides close by that need fewer cuts or break fewer rules, with what each takes; one tap takes one. */
 export function NearSizes() {
-  const { say, length, inLine } = useWords()
+  const { say, length, inLine, money } = useWords()
   const { plan, set } = usePlan()
   const [sizes, setSizes] = useState<Sizes | 'looking' | 'failed' | null>(null)
   const stop = useRef<(() => void) | null>(null)
@@ -20,6 +23,14 @@ export function NearSizes() {
       else if (news.kind === 'sizes') setSizes(news.sizes)
     })
   }
+  const listed = useMemo(
+    () =>
+      (Array.isArray(sizes) ? (sizes as Sizes) : []).slice(0, MOST_SIZES).map((size) => {
+        const { costs } = workOut({ ...plan, chambers: { ...plan.chambers, clearSideM: size.clearSideM } })
+        return { ...size, costMinor: costs.total.value }
+      }),
+    [sizes, plan],
+  )
   const areaOf = (clearSideM: number) => inLine((clearSideM + 2 * plan.trays.setbackM) ** 2, 'm2')
   return (
     <section className="stack">
@@ -31,9 +42,9 @@ export function NearSizes() {
         {sizes === 'failed' && <p>{say('walls.search-failed')}</p>}
         {Array.isArray(sizes) && sizes.length === 0 && <p>{say('walls.near-none')}</p>}
       </div>
-      {Array.isArray(sizes) && (
+      {listed.length > 0 && (
         <ul className="stack">
-          {(sizes as Sizes).slice(0, 6).map(({ clearSideM, bought, cutPieces, breaches }) => (
+          {listed.map(({ clearSideM, bought, cutPieces, breaches, costMinor }) => (
             <li key={clearSideM}>
               <Button
                 shape="big"
@@ -49,6 +60,7 @@ export function NearSizes() {
                   bought,
                   cuts: cutPieces,
                   area: areaOf(clearSideM),
+                  cost: money(costMinor),
                 })}
               </p>
             </li>
