@@ -6,12 +6,15 @@ import { fishLoad, type FishLoad } from './fish/load.ts'
 import { trayFrame, type TrayFrame } from './fish/tray-frame.ts'
 import { kilnGeometry, type KilnGeometry } from './geometry/kiln.ts'
 import { siteOf, type Site } from './geometry/site.ts'
+import { asBuilt, type AsBuilt } from './layout/as-built.ts'
+import { asBuiltFindings } from './layout/as-built-findings.ts'
 import type { Layout } from './layout/contract.ts'
 import { layOut } from './layout/lay-out.ts'
 import { layoutFindings } from './layout/layout-findings.ts'
 import { coursingOf, layoutRequest, levelsFrom, type Coursing } from './layout/layout-request.ts'
 import type { Plan } from './plan/schema.ts'
 import { purchase, type CuttingEffort, type Purchase } from './purchase/purchase.ts'
+import { brokenNeeds } from './quantities/broken-needs.ts'
 import { masonryNeeds } from './quantities/masonry-needs.ts'
 import type { Need } from './quantities/need.ts'
 import { shelterNeeds } from './quantities/shelter-needs.ts'
@@ -35,6 +38,8 @@ export interface Kiln extends Masonry {
   readonly fish: FishLoad
   readonly site: Site
   readonly schedule: Schedule
+  /** Courses as measured on the site, and the rest planned again from there. */
+  readonly asBuilt: AsBuilt
   readonly purchase: Purchase
   readonly costs: Totals
 }
@@ -75,6 +80,7 @@ export const APART_FROM_MASONRY: ReadonlySet<string> = new Set<keyof Plan>([
   'place',
   'firing',
   'build',
+  'built',
   'run',
   'offers',
   'spending',
@@ -108,7 +114,13 @@ export function kilnOn(masonry: Masonry, plan: Plan, effort?: CuttingEffort): Ki
   const fish = fishLoad(plan)
   const site = siteOf(plan, geometry, tray)
   const days = schedule(plan, buildTasks(plan, tray, geometry, layout))
-  const needs = [...masonry.needs, ...trayNeeds(plan, tray), ...shelterNeeds(plan, site.shelter), ...labourNeeds(days)]
+  const needs = [
+    ...masonry.needs,
+    ...brokenNeeds(plan, masonry.needs),
+    ...trayNeeds(plan, tray),
+    ...shelterNeeds(plan, site.shelter),
+    ...labourNeeds(days),
+  ]
   const bought = purchase(plan, needs, effort)
   return {
     ...masonry,
@@ -117,6 +129,7 @@ export function kilnOn(masonry: Masonry, plan: Plan, effort?: CuttingEffort): Ki
     fish,
     site,
     schedule: days,
+    asBuilt: asBuilt(masonry.coursing.choice.plan, plan.walls.joint, plan.built.risen),
     needs,
     purchase: bought,
     costs: totals(plan, bought.lines),
@@ -130,6 +143,7 @@ const findingsOf = (kiln: Kiln): Finding[] => [
   ...layoutFindings(kiln.layout),
   ...kiln.site.findings,
   ...kiln.schedule.findings,
+  ...asBuiltFindings(kiln.asBuilt, kiln.coursing.choice.plan, kiln.plan.walls.joint),
   ...kiln.purchase.findings,
   ...kiln.costs.findings,
 ]

@@ -13,6 +13,7 @@ export function Sheet({
   onCancel = onClose,
   back,
   height = 'fit',
+  tools,
   foot,
   children,
 }: {
@@ -24,6 +25,8 @@ export function Sheet({
   /** A step back inside the sheet. */
   readonly back?: { readonly label: string; readonly onBack: () => void } | undefined
   readonly height?: 'fit' | 'full'
+  /** Buttons beside the one that closes. */
+  readonly tools?: ReactNode
   readonly foot?: ReactNode
   readonly children: ReactNode
 }) {
@@ -66,6 +69,7 @@ export function Sheet({
             {title}
           </h2>
         </div>
+        {tools}
         <button type="button" aria-label={closeLabel} onClick={onClose}>
           <Icon name="close" />
         </button>

@@ -1,8 +1,7 @@
-import { lazy, Suspense, useState } from 'react'
-import type { Step } from '../../../core/schedule/schedule.ts'
+import { lazy, Suspense } from 'react'
+import { isSiteCard, type SiteCard } from './build-card.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { LinkButton } from '../../parts/Button.tsx'
-import { Icon } from '../../parts/Icon.tsx'
 import { showIsoDay } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { Findings } from '../plan/Findings.tsx'
@@ -11,23 +10,21 @@ import type { PlanRoute } from '../PlanHere.tsx'
 import { cardHref } from '../route.ts'
 import { KeyFigure } from '../working/Worked.tsx'
 import './build.css'
-import { stepDays, stepName } from './step-text.ts'
-import { CourseViewer } from './CourseViewer.tsx'
 import { CrewSheet } from './CrewSheet.tsx'
-import { DayBar } from './DayBar.tsx'
-import { coursesOf, figuresOf, lineOf } from './figures.ts'
+import { courseToLay, stepInHand } from './next-work.ts'
+import { StepLine } from './StepLine.tsx'
+import { stepName } from './step-text.ts'
 
-const StepDrawings = lazy(() =>
-  import('../../drawings/StepDrawings.tsx').then(({ StepDrawings: shown }) => ({ default: shown })),
-)
 const DayChart = lazy(() => import('../../drawings/DayChart.tsx').then(({ DayChart: shown }) => ({ default: shown })))
+const SiteSheet = lazy(() => import('./SiteSheet.tsx').then((one) => ({ default: one.SiteSheet })))
 
-/** Build: the steps in order on their days, each with its numbers and its caution. */
+/** Build: the steps in order on their days, each with its numbers and its caution, and the screens for the work itself. */
 export function BuildPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
   const words = useWords()
   const { say } = words
   const { schedule } = worked
   const findings = worstFirst(worked.findings)
+  const { card } = route
   return (
     <>
       <h2 className="hide">{say('place.build')}</h2>
@@ -36,10 +33,11 @@ export function BuildPlace({ route, worked }: { readonly route: PlanRoute; reado
         <KeyFigure label={say('build.mason-days')} of={schedule.labour.mason.days} />
       </div>
       {schedule.readyDay !== null && <p>{say('build.ready-on', { day: showIsoDay(schedule.readyDay) })}</p>}
-      <Findings findings={findings} only={({ card, level }) => card === 'build' && level !== 'good'} />
+      <GoOn planId={route.id} worked={worked} />
+      <Findings findings={findings} only={(finding) => finding.card === 'build'} />
       <ol className="steps">
-        {schedule.steps.map((step, index) => (
-          <StepLine key={step.id} step={step} number={index + 1} worked={worked} />
+        {schedule.steps.map((step) => (
+          <StepLine key={step.id} step={step} planId={route.id} worked={worked} />
         ))}
       </ol>
       <details className="work-step">
@@ -60,79 +58,50 @@ export function BuildPlace({ route, worked }: { readonly route: PlanRoute; reado
           </li>
         ))}
       </ul>
-      <LinkButton href={cardHref(route.id, 'build', 'crew')} shape="big" icon="people">
-        {say('card.crew')}
-      </LinkButton>
+      <div className="ways">
+        <LinkButton href={cardHref(route.id, 'build', 'needed')} shape="big" icon="buy">
+          {say('build.open.needed')}
+        </LinkButton>
+        <LinkButton href={cardHref(route.id, 'build', 'batch')} shape="big" icon="batch">
+          {say('build.open.batch')}
+        </LinkButton>
+        <LinkButton href={cardHref(route.id, 'plan', 'walls')} shape="big" icon="block">
+          {say('build.measure-units')}
+        </LinkButton>
+        <LinkButton href={cardHref(route.id, 'build', 'crew')} shape="big" icon="people">
+          {say('card.crew')}
+        </LinkButton>
+      </div>
       <p className="quiet">{say('build.local')}</p>
-      {route.card === 'crew' && <CrewSheet route={route} worked={worked} />}
+      {card === 'crew' && <CrewSheet route={route} worked={worked} />}
+      {isSiteCard(card) && (
+        <Suspense fallback={null}>
+          <SiteSheet card={card} route={route} worked={worked} />
+        </Suspense>
+      )}
     </>
   )
 }
 
-function StepLine({
-  step,
-  number,
-  worked,
-}: {
-  readonly step: Step
-  readonly number: number
-  readonly worked: WorkedOut
-}) {
+/** The one thing to do now: peg out, or the next course. */
+function GoOn({ planId, worked }: { readonly planId: string; readonly worked: WorkedOut }) {
   const words = useWords()
-  const { named } = words
-  const figures = figuresOf(step.kind, worked)
-  const line = lineOf(step.kind, worked, words)
-  const courses = coursesOf(step, worked)
-  const [isOpen, setIsOpen] = useState(false)
+  const { say } = words
+  const step = stepInHand(worked)
+  if (step === null) return <p>{say('build.all-done')}</p>
+  const course = courseToLay(worked)
+  const way: { card: SiteCard; text: string } | null =
+    step.kind === 'set-out'
+      ? { card: 'setout', text: say('build.go-on', { name: say('build.open.setout') }) }
+      : (step.kind === 'walls' || step.kind === 'walls-below') && course !== null
+        ? { card: 'course', text: say('build.go-on-course', { course: course.index }) }
+        : step.kind === 'footing' || step.kind === 'cast-lintels'
+          ? { card: 'batch', text: say('build.go-on', { name: stepName(step, words) }) }
+          : null
+  if (way === null) return <p>{say('build.now', { name: stepName(step, words) })}</p>
   return (
-    <li>
-      <details
-        className="work-step"
-        onToggle={(event) => {
-          setIsOpen(event.currentTarget.open)
-        }}
-      >
-        <summary>
-          <span className="question-number">{number}</span>
-          <span className="step-name">
-            <b>{stepName(step, words)}</b>
-            <span className="quiet">{stepDays(step, words)}</span>
-          </span>
-          <DayBar step={step} days={worked.schedule.days.length} />
-        </summary>
-        <div className="step-body stack">
-          {figures.length > 0 && (
-            <div className="figs step-figs">
-              {figures.map(({ label, of }) => (
-                <KeyFigure key={label} label={label} of={of} />
-              ))}
-            </div>
-          )}
-          {line !== null && <p>{line}</p>}
-          {isOpen && (
-            <Suspense fallback={null}>
-              <StepDrawings task={step.kind} worked={worked} />
-            </Suspense>
-          )}
-          {isOpen && courses.length > 0 && <CourseViewer courses={courses} worked={worked} />}
-          {Object.entries(step.hours).length > 0 && (
-            <div className="figs step-figs">
-              {Object.entries(step.hours).map(([trade, hours]) => (
-                <KeyFigure key={trade} label={named(`item.${trade}`)} of={hours} />
-              ))}
-            </div>
-          )}
-          {step.wait && <KeyFigure label={words.say('build.wait')} of={step.wait} />}
-          {step.cautions.map((caution) => (
-            <p key={caution} className="caution-line">
-              <Icon name="caution" />
-              <span>
-                <b>{words.say('finding.word.caution')}</b> {named(`task-caution.${caution}`)}
-              </span>
-            </p>
-          ))}
-        </div>
-      </details>
-    </li>
+    <LinkButton href={cardHref(planId, 'build', way.card)} shape="big" tone="fire">
+      {way.text}
+    </LinkButton>
   )
 }

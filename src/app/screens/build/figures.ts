@@ -1,6 +1,4 @@
 import type { Derived } from '../../../core/basics/derived.ts'
-import type { LaidCourse } from '../../../core/layout/contract.ts'
-import type { Step } from '../../../core/schedule/schedule.ts'
 import type { TaskKind } from '../../../core/schedule/tasks.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { say } from '../../words/catalogue.ts'
@@ -35,7 +33,9 @@ export function figuresOf(kind: TaskKind, { geometry, needs, tray }: WorkedOut):
     case 'walls-below':
       return [{ label: say('build.wall-below'), of: geometry.wallBelow }]
     case 'walls':
-      return needs.filter(({ item }) => item === 'wall-unit').map(({ net }) => ({ label: say('build.units'), of: net }))
+      return needs
+        .filter(({ item, use }) => item === 'wall-unit' && use === 'walls')
+        .map(({ net }) => ({ label: say('build.units'), of: net }))
     case 'fill':
       return needs
         .filter(({ use }) => use === 'fill')
@@ -60,18 +60,6 @@ export function figuresOf(kind: TaskKind, { geometry, needs, tray }: WorkedOut):
     default:
       return kind satisfies never
   }
-}
-
-const SAME_LEVEL_M = 1e-6
-
-/** The courses that a step lays: those that come up to its levels; for the walls below ground those under the ground. */
-export function coursesOf(
-  { kind, fromM, toM }: Pick<Step, 'kind' | 'fromM' | 'toM'>,
-  { layout }: WorkedOut,
-): readonly LaidCourse[] {
-  if (kind === 'walls-below') return layout.courses.filter(({ zTopM }) => zTopM <= SAME_LEVEL_M)
-  if (kind !== 'walls' || fromM === undefined || toM === undefined) return []
-  return layout.courses.filter(({ zTopM }) => zTopM > fromM + SAME_LEVEL_M && zTopM <= toM + SAME_LEVEL_M)
 }
 
 /** What to do, in a line; null where the figures say it. */

@@ -1,6 +1,8 @@
 import type { Step } from '../../../core/schedule/schedule.ts'
+import type { WorkedOut } from '../../../core/work-out.ts'
 import { showIsoDays } from '../../words/dates.ts'
 import type { Words } from '../../words/words.ts'
+import { figuresOf, lineOf } from './figures.ts'
 
 /** What a step is called, with the level it rises to where the wall goes up in lifts. */
 export function stepName(step: Step, { say, named, length }: Words): string {
@@ -16,4 +18,13 @@ export function stepDays({ start, end, startDay, endDay }: Step, { say, number }
   return first === last
     ? say('build.day', { day: number(first) })
     : say('build.days', { from: number(first), to: number(last) })
+}
+
+/** A step as it is read aloud: what it is, what to do, what to mind. */
+export function stepSpoken(step: Step, worked: WorkedOut, words: Words): string {
+  const figures = figuresOf(step.kind, worked).map(({ label, of }) => `${label}: ${words.inLine(of.value, of.unit)}`)
+  const cautions = step.cautions.map((caution) => words.named(`task-caution.${caution}`))
+  return [stepName(step, words), ...figures, lineOf(step.kind, worked, words), ...cautions]
+    .filter((text) => text !== null)
+    .join('. ')
 }

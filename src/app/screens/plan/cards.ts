@@ -22,6 +22,7 @@ export function homeOf(field: string): { readonly place: Place; readonly card: s
   const [room = '', id = ''] = field.split('.')
   if (room === 'offers') return { place: 'buy', card: `offer:${id}` }
   if (room === 'firing' || room === 'run') return { place: 'run', card: room }
+  if (room === 'built') return { place: 'build', card: 'batch' }
   if (room === 'build') return { place: 'build', card: 'crew' }
   if (room === 'waste') return { place: 'plan', card: 'mixes' }
   if (room === 'currency') return { place: 'plan', card: 'money' }

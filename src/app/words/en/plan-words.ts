@@ -1,4 +1,7 @@
 import build from './build.json'
+import buildFindings from './build-findings.json'
+import buildSite from './build-site.json'
+import buildWorking from './build-working.json'
 import buy from './buy.json'
 import catalogue from './catalogue.json'
 import compare from './compare.json'
@@ -21,6 +24,9 @@ import walls from './walls.json'
 /** What is said inside a plan: loaded with the screens of a plan. */
 export const planWords = {
   ...build,
+  ...buildFindings,
+  ...buildSite,
+  ...buildWorking,
   ...buy,
   ...catalogue,
   ...compare,
