@@ -2,13 +2,13 @@ import * as z from 'zod/mini'
 import { day, key, label, wholeWithin, within } from './fields.ts'
 
 /** How much of a course lies: so many of its units, in the order of laying. */
-export const laidSchema = z.strictObject({ units: wholeWithin('built.units'), day, who: label })
+const laidSchema = z.strictObject({ units: wholeWithin('built.units'), day, who: label })
 
 /** Where the top of a course truly came, from the ground at peg A. */
-export const risenSchema = z.strictObject({ topM: within('built.topM'), day, who: label })
+const risenSchema = z.strictObject({ topM: within('built.topM'), day, who: label })
 
 /** Units that broke on the way or in the hand, beside those planned to be cut. */
-export const brokenSchema = z.strictObject({ units: wholeWithin('built.units'), day, who: label })
+const brokenSchema = z.strictObject({ units: wholeWithin('built.units'), day, who: label })
 
 /** What was found and done on the site. Courses go by `c` and their number, tapes by their pegs (`A-B`), levels by their peg. */
 export const builtSchema = z.strictObject({
@@ -27,5 +27,3 @@ export const builtSchema = z.strictObject({
     settledM: within('built.sandM'),
   }),
 })
-
-export type Built = z.infer<typeof builtSchema>

@@ -1,4 +1,4 @@
-import { lotsFor, toStep } from '../basics/count.ts'
+import { toStep, wholeDown, wholeUp } from '../basics/count.ts'
 import { cited, derive, sumOf, typed, type Derived } from '../basics/derived.ts'
 import { CATALOGUE_MIXES } from '../plan/catalogue.ts'
 import type { Plan } from '../plan/schema.ts'
@@ -38,7 +38,7 @@ const WATER = CATALOGUE_MIXES.waterLitrePerBag
  * How much more room damp sand takes than dry or wet through: the height of damp sand in a tin over its height after it settled under water, less one.
  * 200 mm that settle to 160 mm are 25 %.
  */
-export const bulkingOf = ({ dampM, settledM }: Pick<Plan['built']['batch'], 'dampM' | 'settledM'>): Derived<'1'> =>
+const bulkingOf = ({ dampM, settledM }: Pick<Plan['built']['batch'], 'dampM' | 'settledM'>): Derived<'1'> =>
   derive(
     'batch.bulking',
     '1',
@@ -51,7 +51,7 @@ export const bulkingOf = ({ dampM, settledM }: Pick<Plan['built']['batch'], 'dam
     { source: 'settling-test' },
   )
 
-export function measureOf(plan: Plan, measure: Measure = plan.built.batch.measure): Derived<'m3'> {
+function measureOf(plan: Plan, measure: Measure = plan.built.batch.measure): Derived<'m3'> {
   switch (measure) {
     case 'pan':
       return typed('batch.pan', 'm3', plan.ground.panM3, 'ground.panM3')
@@ -125,12 +125,12 @@ export function batchesFor(batch: Batch, needs: readonly Need[], use: string): D
     const n = typed('batch.bags', '1', bags, 'built.batch.bags')
     const total = wanted.gross as Derived<'kg'>
     return derive('batch.count', 'piece', 'ceil(C / (n · B))', { C: total, n, B: BAG }, (of) =>
-      lotsFor(of.C / (of.n * of.B), 1),
+      wholeUp(of.C / (of.n * of.B)),
     )
   }
   if (first === undefined) return null
   const total = wanted.gross as Derived<'m3'>
-  return derive('batch.count', 'piece', 'ceil(C / V)', { C: total, V: first.volume }, (of) => lotsFor(of.C / of.V, 1))
+  return derive('batch.count', 'piece', 'ceil(C / V)', { C: total, V: first.volume }, (of) => wholeUp(of.C / of.V))
 }
 
 /** Uses of the list that are mixed, with the kind of mix each takes. */
@@ -154,16 +154,16 @@ export function unitsPerBatch(batch: Batch, needs: readonly Need[], laid: Derive
     return derive(
       'batch.lays',
       'piece',
-      'N · V / C',
+      'floor(N · V / C)',
       { N: laid, V: first.volume, C: wanted.gross as Derived<'m3'> },
-      (of) => (of.N * of.V) / of.C,
+      (of) => wholeDown((of.N * of.V) / of.C),
     )
   const n = typed('batch.bags', '1', bags, 'built.batch.bags')
   return derive(
     'batch.lays',
     'piece',
-    'N · n · B / C',
+    'floor(N · n · B / C)',
     { N: laid, n, B: BAG, C: wanted.gross as Derived<'kg'> },
-    (of) => (of.N * of.n * of.B) / of.C,
+    (of) => wholeDown((of.N * of.n * of.B) / of.C),
   )
 }

@@ -13,7 +13,7 @@ export interface BesideTheWall {
 }
 
 /** Courses that the masons lay in a day at the pace of the schedule, at least one; clay rises by no more than a lift. */
-export function coursesPerDay(plan: Plan, layout: Pick<Layout, 'courses'>, { steps }: Pick<Schedule, 'steps'>): number {
+function coursesPerDay(plan: Plan, layout: Pick<Layout, 'courses'>, { steps }: Pick<Schedule, 'steps'>): number {
   const hours = steps.reduce(
     (sum, { kind, hours: own }) => (kind === 'walls' || kind === 'walls-below' ? sum + (own.mason?.value ?? 0) : sum),
     0,

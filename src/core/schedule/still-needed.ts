@@ -1,3 +1,4 @@
+import { wholeUp } from '../basics/count.ts'
 import { counted, derive, sumOf, type Derived } from '../basics/derived.ts'
 import type { Layout } from '../layout/contract.ts'
 import type { Plan } from '../plan/schema.ts'
@@ -54,13 +55,19 @@ export function stillNeeded(plan: Plan, layout: Layout, steps: readonly Step[], 
     return [
       {
         item,
-        left: sumOf('still.item', unit, own.flatMap(leftOf)),
-        all: sumOf(
-          'still.all',
-          unit,
-          own.map(({ gross }) => gross),
+        left: whole(sumOf('still.item', unit, own.flatMap(leftOf))),
+        all: whole(
+          sumOf(
+            'still.all',
+            unit,
+            own.map(({ gross }) => gross),
+          ),
         ),
       },
     ]
   })
 }
+
+/** Things counted in pieces are fetched whole. */
+const whole = (amount: Derived): Derived =>
+  amount.unit === 'piece' ? derive(amount.id, 'piece', 'ceil(x)', { x: amount }, (of) => wholeUp(of.x)) : amount

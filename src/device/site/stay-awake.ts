@@ -1,5 +1,5 @@
 /** Can the page ask the phone to leave its screen on? */
-export const canStayAwake = (): boolean => 'wakeLock' in navigator
+const canStayAwake = (): boolean => 'wakeLock' in navigator
 
 /**
  * Leaves the screen on until the returned function is called. The phone takes the lock back whenever the page is out of sight, so it is asked for again

@@ -24,7 +24,7 @@ export function BatchPicture({ batch, measure }: { readonly batch: Batch; readon
             </span>
             <span className="site-text">
               {isBag
-                ? say('build.bags', { bags: quartersText(count), measures: quartersText(filled), measure })
+                ? say('build.bags', { bags: quartersText(count), count, measures: quartersText(filled), measure })
                 : say('build.measures', { count: quartersText(filled), measure })}
             </span>
           </li>

@@ -49,7 +49,7 @@ export function BatchSheet({ worked, onClose, field }: SiteSheetProps) {
       <Segments
         name={say('build.batch-for')}
         isNameShown
-        choices={uses.map((one) => ({ key: one.use, label: named(`use.${one.use}`) }))}
+        choices={uses.map((one) => ({ key: one.use, label: capital(named(`use.${one.use}`)) }))}
         chosen={chosen.use}
         onChoose={setUse}
       />
@@ -68,7 +68,7 @@ export function BatchSheet({ worked, onClose, field }: SiteSheetProps) {
           isNameShown
           choices={[0.5, 1, 2].map((n) => ({
             key: String(n),
-            label: say('build.bag-count', { bags: quartersText(n) }),
+            label: say('build.bag-count', { bags: quartersText(n), count: n }),
           }))}
           chosen={String(bags)}
           onChoose={(n) => set({ 'built.batch.bags': Number(n) })}
@@ -129,6 +129,8 @@ export function BatchSheet({ worked, onClose, field }: SiteSheetProps) {
     </Sheet>
   )
 }
+
+const capital = (text: string): string => text.charAt(0).toLocaleUpperCase() + text.slice(1)
 
 /** What is mixed in the step at hand. */
 function usualUse(worked: SiteSheetProps['worked']): string {

@@ -1,11 +1,8 @@
-import { useMemo, useState } from 'react'
-import { courseView } from '../../../core/documents/drawings/course-view.ts'
+import { useDeferredValue, useMemo, useState } from 'react'
 import { courseKey } from '../../../core/layout/as-built.ts'
-import type { PlacedUnit } from '../../../core/layout/contract.ts'
 import { piecesOf } from '../../../core/layout/pieces-to-lay.ts'
 import { besideTheWall } from '../../../core/schedule/beside-the-wall.ts'
 import { coursesOf, liesOf } from '../../../core/schedule/site-work.ts'
-import { FramedDrawing } from '../../drawings/FramedDrawing.tsx'
 import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
@@ -13,6 +10,7 @@ import { useWords } from '../../words/use-words.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
 import { cardHref } from '../route.ts'
 import { Caution } from './Caution.tsx'
+import { CoursePicture } from './CoursePicture.tsx'
 import { courseReminders } from './course-reminders.ts'
 import { levelText } from './level-text.ts'
 import { MiniRise } from './MiniRise.tsx'
@@ -21,6 +19,7 @@ import { besideText, cutsText } from './pieces-text.ts'
 import { ReadAloud } from './ReadAloud.tsx'
 import type { SiteSheetProps } from './site-sheet-props.ts'
 import { SunTool } from './SunTool.tsx'
+import { useLaid } from './use-laid.ts'
 import { useStayAwake } from './use-stay-awake.ts'
 import { useSwipe } from './use-swipe.ts'
 import { useTick } from './use-tick.ts'
@@ -49,26 +48,26 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
     const isDone = step !== undefined && plan.build.ticks[step.id] !== undefined
     return isDone ? one.endUnit - one.firstUnit : liesOf(one, [], layout, plan.built)
   }
-  const laid = course === undefined ? 0 : lies(course)
-  const cells = plan.walls.unit.cells
-  const drawing = useMemo(
-    () => (course === undefined ? null : courseView(layout, cells, course.index, { laid })),
-    [layout, cells, course, laid],
-  )
+  const { ahead, lay } = useLaid((one, units) => {
+    set(laidFields({ ...worked, plan }, one, units, tick()))
+  })
+  const laid = course === undefined ? 0 : ahead?.course === course ? ahead.units : lies(course)
+  const drawn = useDeferredValue(course)
+  const drawnLaid = useDeferredValue(laid)
   const pieces = useMemo(
     () => (course === undefined ? null : piecesOf(layout, [{ course }], plan.walls.unit, plan.walls.cutLossM)),
     [layout, course, plan.walls],
   )
   const today = useMemo(() => besideTheWall(worked.plan, layout, schedule), [worked.plan, layout, schedule])
-  if (course === undefined || drawing === null || pieces === null) return null
+  if (course === undefined || drawn === undefined || pieces === null) return null
   const count = course.endUnit - course.firstUnit
   const isLaid = laid >= count
+  const next = isLaid ? undefined : layout.units[course.firstUnit + laid]
   const risen = asBuilt.courses.find(({ index }) => index === course.index)
   const topM = risen?.topM ?? course.zTopM
   const bedM = risen?.bedM ?? layout.joints.bedM
   const reminders = courseReminders(course, worked, words)
   const isLast = at === courses.length - 1
-  const lay = (units: number) => set(laidFields({ ...worked, plan }, course, units, tick()))
   const title = say('build.course-of', { course: course.index, count: courses.at(-1)?.index ?? courses.length })
   const joint = say('build.with-joint', { joint: words.length(bedM) })
   return (
@@ -102,7 +101,7 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
                 {isLast ? say('build.top-reached') : say('build.next-course', { course: courses[at + 1]?.index ?? 0 })}
               </Button>
             ) : (
-              <Button tone="fire" onPress={() => lay(laid + 1)}>
+              <Button tone="fire" onPress={() => lay(course, laid + 1)}>
                 {say('build.lay-unit', { number: laid + 1 })}
               </Button>
             )}
@@ -118,10 +117,10 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
             </button>
           </div>
           <div className="lay-less">
-            <Button icon="undo" disabled={laid === 0} onPress={() => lay(laid - 1)}>
+            <Button icon="undo" disabled={laid === 0} onPress={() => lay(course, laid - 1)}>
               {say('build.one-back')}
             </Button>
-            <Button icon="tick" disabled={isLaid} onPress={() => lay(count)}>
+            <Button icon="tick" disabled={isLaid} onPress={() => lay(course, count)}>
               {say('build.whole-course')}
             </Button>
           </div>
@@ -137,15 +136,20 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
             {joint}
           </p>
         </div>
-        <MiniRise courses={courses} at={course} lies={lies} />
+        <MiniRise courses={courses} at={course} lies={(one) => (one === course ? laid : lies(one))} />
       </div>
       <div className="swipe-drawing" {...swipe}>
-        <FramedDrawing drawing={drawing} />
+        <CoursePicture layout={layout} cells={plan.walls.unit.cells} course={drawn.index} laid={drawnLaid} />
       </div>
       <div className="course-boxes">
         <FigureBox name={say('build.top-at')} figure={levelText(topM, words)} />
         <FigureBox name={say('build.laid')} figure={words.number(laid)} />
-        <FigureBox name={say('build.next')} figure={nextText(layout.units[course.firstUnit + laid], isLaid, words)} />
+        <FigureBox
+          name={say('build.next', {
+            kind: next === undefined ? 'none' : next.cutLengthM === null ? 'whole' : next.kind,
+          })}
+          figure={next === undefined ? '–' : words.figure(next.cutLengthM ?? plan.walls.unit.lengthM, 'm').figure}
+        />
       </div>
       {reminders.map((text) => (
         <Caution key={text}>{text}</Caution>
@@ -197,9 +201,4 @@ function FigureBox({ name, figure }: { readonly name: string; readonly figure: s
       <b>{figure}</b>
     </p>
   )
-}
-
-function nextText(unit: PlacedUnit | undefined, isLaid: boolean, words: ReturnType<typeof useWords>): string {
-  if (isLaid || unit === undefined) return '–'
-  return unit.cutLengthM === null ? words.say('build.next-whole') : words.figure(unit.cutLengthM, 'm').figure
 }

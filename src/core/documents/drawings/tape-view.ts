@@ -159,7 +159,13 @@ export function levelsView(plan: readonly Peg[], corners: readonly CheckedLevel[
         },
       ]
     }),
-    ...ring.map(({ id, xM, yM }): Shape => ({ kind: 'peg', at: [xM, yM], name: id, driven: true })),
+    ...ring.map(({ id, xM, yM }): Shape => ({
+      kind: 'peg',
+      at: [xM, yM],
+      name: id,
+      driven: true,
+      ...(isCorner(id) && { nameAt: NAME_AT[id] }),
+    })),
   ]
   return {
     box: { x0M: -0.09 * lengthM, x1M: lengthM + 0.03 * lengthM, y0M: -0.02 * lengthM, y1M: depthM + 0.09 * lengthM },
