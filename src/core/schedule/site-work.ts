@@ -5,7 +5,8 @@ import type { Need } from '../quantities/need.ts'
 import type { Step } from './schedule.ts'
 import type { TaskKind } from './tasks.ts'
 
-const SAME_LEVEL_M = 1e-6
+/** Courses lie in whole micrometres, so that their tops come a few of them off the levels they were planned for. */
+const SAME_LEVEL_M = 1e-4
 
 /** The courses that a step lays: those that come up to its levels; for the walls below ground those under the ground. */
 export function coursesOf(
