@@ -7,7 +7,7 @@ import { piecesOf } from '../../src/core/layout/pieces-to-lay.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
 import { besideTheWall } from '../../src/core/schedule/beside-the-wall.ts'
 import { stillNeeded } from '../../src/core/schedule/still-needed.ts'
-import { coursesOf } from '../../src/core/schedule/site-work.ts'
+import { coursesOf, stepOfCourse } from '../../src/core/schedule/site-work.ts'
 import { stepMaterials } from '../../src/core/schedule/step-materials.ts'
 import { workOut, type WorkedOut } from '../../src/core/work-out.ts'
 import { anyPlan } from './plans.ts'
@@ -48,7 +48,7 @@ describe('pieces to lay', () => {
     fc.assert(
       fc.property(anyPlan, (plan) => {
         const { layout, schedule } = workOut(plan)
-        const laid = schedule.steps.flatMap((step) => coursesOf(step, layout).map(({ index }) => index))
+        const laid = schedule.steps.flatMap((step) => coursesOf(step, schedule.steps, layout).map(({ index }) => index))
         expect(laid.toSorted((one, other) => one - other)).toEqual(layout.courses.map(({ index }) => index))
       }),
       { numRuns: 60 },
@@ -104,7 +104,7 @@ describe('what is still needed', () => {
         const { layout, schedule, needs } = workOut(plan)
         const sum = (item: string) =>
           schedule.steps
-            .flatMap((step) => stepMaterials(step, layout, needs))
+            .flatMap((step) => stepMaterials(step, schedule.steps, layout, needs))
             .filter((one) => one.item === item)
             .reduce((total, { amount }) => total + amount.value, 0)
         for (const item of ['wall-unit', 'cement', 'sand'] as const) {
@@ -130,9 +130,7 @@ describe('beside the wall today', () => {
         const inHand = units >= all ? layout.courses[1] : layout.courses[0]
         expect(today.courses[0]?.index).toBe(inHand?.index)
         expect(today.pieces.pieces).toBe(piecesIn(today.courses) - (inHand === layout.courses[0] ? units : 0))
-        const steps = new Set(
-          today.courses.map((course) => schedule.steps.find((step) => coursesOf(step, layout).includes(course))?.id),
-        )
+        const steps = new Set(today.courses.map((course) => stepOfCourse(schedule.steps, course)?.id))
         expect(steps.size).toBe(1)
       }),
       { numRuns: 60 },

@@ -30,12 +30,12 @@ function coursesPerDay(plan: Plan, layout: Pick<Layout, 'courses'>, { steps }: P
 /** Whole units and cut pieces for today, from the first unit that does not lie yet. The walls stop at the head until the heads are on. */
 export function besideTheWall(plan: Plan, layout: Layout, schedule: Pick<Schedule, 'steps'>): BesideTheWall {
   const { steps } = schedule
-  const lies = (course: LaidCourse) => liesOf(course, steps, layout, plan.built)
+  const lies = (course: LaidCourse) => liesOf(course, steps, plan)
   const open = layout.courses.filter((course) => lies(course) < course.endUnit - course.firstUnit)
   const [first] = open
-  const step = first && stepOfCourse(steps, layout, first)
+  const step = first && stepOfCourse(steps, first)
   const courses = open
-    .filter((course) => stepOfCourse(steps, layout, course) === step)
+    .filter((course) => stepOfCourse(steps, course) === step)
     .slice(0, coursesPerDay(plan, layout, schedule))
   const parts = courses.map((course) => ({ course, fromUnit: lies(course) }))
   return { courses, pieces: piecesOf(layout, parts, plan.walls.unit, plan.walls.cutLossM) }

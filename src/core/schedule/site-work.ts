@@ -5,35 +5,39 @@ import type { Need } from '../quantities/need.ts'
 import type { Step } from './schedule.ts'
 import type { TaskKind } from './tasks.ts'
 
-/** Courses lie in whole micrometres, so that their tops come a few of them off the levels they were planned for. */
-const SAME_LEVEL_M = 1e-4
+/** Levels closer than this are one level to a mason: courses lie in whole micrometres, their tops come a few of them off the levels planned for. */
+const SAME_LEVEL_M = 5e-4
 
-/** The courses that a step lays: those that come up to its levels; for the walls below ground those under the ground. */
-export function coursesOf(
-  { kind, fromM, toM }: Pick<Step, 'kind' | 'fromM' | 'toM'>,
-  { courses }: Pick<Layout, 'courses'>,
-): readonly LaidCourse[] {
-  if (kind === 'walls-below') return courses.filter(({ zTopM }) => zTopM <= SAME_LEVEL_M)
-  if (kind !== 'walls' || fromM === undefined || toM === undefined) return []
-  return courses.filter(({ zTopM }) => zTopM > fromM + SAME_LEVEL_M && zTopM <= toM + SAME_LEVEL_M)
+type WallStep = Pick<Step, 'id' | 'kind' | 'toM'>
+
+/** The step that lays a course: the first that rises to its top. The lowest step takes what hangs below it, the highest what stands out above. */
+export function stepOfCourse<S extends WallStep>(
+  steps: readonly S[],
+  course: Pick<LaidCourse, 'zTopM'>,
+): S | undefined {
+  const walls = steps.filter(({ kind }) => kind === 'walls-below' || kind === 'walls')
+  return walls.find(({ toM }) => course.zTopM <= (toM ?? 0) + SAME_LEVEL_M) ?? walls.at(-1)
 }
 
-/** The step that lays a course. */
-export const stepOfCourse = (
-  steps: readonly Step[],
-  layout: Pick<Layout, 'courses'>,
-  course: LaidCourse,
-): Step | undefined => steps.find((step) => coursesOf(step, layout).includes(course))
+/** The courses that a step lays: every course of the walls is in one step. */
+export const coursesOf = (
+  step: WallStep,
+  steps: readonly WallStep[],
+  { courses }: Pick<Layout, 'courses'>,
+): readonly LaidCourse[] =>
+  step.kind === 'walls' || step.kind === 'walls-below'
+    ? courses.filter((course) => stepOfCourse(steps, course)?.id === step.id)
+    : []
 
 /** Units of a course that lie: as ticked unit by unit, or all where the step that lays it is ticked. */
 export function liesOf(
   course: LaidCourse,
-  steps: readonly Step[],
-  layout: Pick<Layout, 'courses'>,
-  built: Plan['built'],
+  steps: readonly WallStep[],
+  { build, built }: Pick<Plan, 'build' | 'built'>,
 ): number {
-  const isDone = stepOfCourse(steps, layout, course)?.done ?? null
-  return isDone === null ? laidUnits(course, built) : course.endUnit - course.firstUnit
+  const step = stepOfCourse(steps, course)
+  const isDone = step !== undefined && build.ticks[step.id] !== undefined
+  return isDone ? course.endUnit - course.firstUnit : laidUnits(course, built)
 }
 
 /** What a kind of step takes from the list. */

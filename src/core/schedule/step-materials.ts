@@ -15,8 +15,13 @@ const piecesIn = (courses: readonly LaidCourse[]): number =>
   courses.reduce((sum, { firstUnit, endUnit }) => sum + endUnit - firstUnit, 0)
 
 /** Walls that rise in several steps share their units and mortar by the pieces that each step lays. */
-export function stepMaterials(step: Step, layout: Layout, needs: readonly Need[]): StepMaterial[] {
-  const courses = coursesOf(step, layout)
+export function stepMaterials(
+  step: Step,
+  steps: readonly Step[],
+  layout: Layout,
+  needs: readonly Need[],
+): StepMaterial[] {
+  const courses = coursesOf(step, steps, layout)
   const share = derive(
     'step.share',
     '1',

@@ -22,7 +22,7 @@ export function shareToLay(plan: Plan, layout: Layout, steps: readonly Step[]): 
   let lies = 0
   for (const course of layout.courses) {
     all += course.endUnit - course.firstUnit
-    lies += liesOf(course, steps, layout, plan.built)
+    lies += liesOf(course, steps, plan)
   }
   return derive(
     'still.share',

@@ -24,8 +24,14 @@ export function BatchPicture({ batch, measure }: { readonly batch: Batch; readon
             </span>
             <span className="site-text">
               {isBag
-                ? say('build.bags', { bags: quartersText(count), count, measures: quartersText(filled), measure })
-                : say('build.measures', { count: quartersText(filled), measure })}
+                ? say('build.bags', {
+                    bags: quartersText(count),
+                    count,
+                    measures: quartersText(filled),
+                    filled,
+                    measure,
+                  })
+                : say('build.measures', { count: quartersText(filled), filled, measure })}
             </span>
           </li>
         )

@@ -121,7 +121,7 @@ export function BatchSheet({ worked, onClose, field }: SiteSheetProps) {
           say(`build.batch-of.${chosen.mix}`),
           ...batch.parts.map(
             ({ part, filled }) =>
-              `${named(`item.${part}`)}: ${say('build.measures', { count: quartersText(filled), measure })}`,
+              `${named(`item.${part}`)}: ${say('build.measures', { count: quartersText(filled), filled, measure })}`,
           ),
           named('task-caution.cement'),
         ].join('. ')}

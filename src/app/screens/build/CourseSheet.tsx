@@ -1,8 +1,9 @@
 import { useDeferredValue, useMemo, useState } from 'react'
 import { courseKey } from '../../../core/layout/as-built.ts'
+import type { LaidCourse } from '../../../core/layout/contract.ts'
 import { piecesOf } from '../../../core/layout/pieces-to-lay.ts'
 import { besideTheWall } from '../../../core/schedule/beside-the-wall.ts'
-import { coursesOf, liesOf } from '../../../core/schedule/site-work.ts'
+import { liesOf } from '../../../core/schedule/site-work.ts'
 import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
@@ -42,12 +43,7 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
   }
   const swipe = useSwipe(go)
   const course = courses[at]
-  // As just ticked: the steps of the schedule follow a moment later.
-  const lies = (one: NonNullable<typeof course>) => {
-    const step = schedule.steps.find((each) => coursesOf(each, layout).includes(one))
-    const isDone = step !== undefined && plan.build.ticks[step.id] !== undefined
-    return isDone ? one.endUnit - one.firstUnit : liesOf(one, [], layout, plan.built)
-  }
+  const lies = (one: LaidCourse) => liesOf(one, schedule.steps, plan)
   const { ahead, lay } = useLaid((one, units) => {
     set(laidFields({ ...worked, plan }, one, units, tick()))
   })

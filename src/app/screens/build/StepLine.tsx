@@ -35,7 +35,7 @@ function waysOf(step: Step, worked: WorkedOut): readonly { readonly card: SiteCa
       { card: 'batch', icon: 'batch' },
       ...(step.kind === 'footing' ? [{ card: 'levels', icon: 'level' } as const] : []),
     ]
-  if (coursesOf(step, worked.layout).length > 0)
+  if (coursesOf(step, worked.schedule.steps, worked.layout).length > 0)
     return [
       { card: 'course', icon: 'block' },
       { card: 'measured', icon: 'level' },

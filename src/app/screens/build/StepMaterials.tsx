@@ -10,9 +10,9 @@ import { piecesText } from './pieces-text.ts'
 /** What to have at hand for a step. */
 export function StepMaterials({ step, worked }: { readonly step: Step; readonly worked: WorkedOut }) {
   const words = useWords()
-  const { layout, needs, plan } = worked
-  const materials = stepMaterials(step, layout, needs)
-  const courses = coursesOf(step, layout)
+  const { layout, needs, plan, schedule } = worked
+  const materials = stepMaterials(step, schedule.steps, layout, needs)
+  const courses = coursesOf(step, schedule.steps, layout)
   if (materials.length === 0) return null
   return (
     <section>
