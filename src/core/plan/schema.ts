@@ -6,7 +6,7 @@ import { contributionSchema, memberSchema, payoutSchema, spendingSchema } from '
 
 /** The plan: everything the user decided and nothing that follows from it. Every change of shape raises PLAN_VERSION and adds a migration. */
 export const PLAN_FORMAT = 'kilnwright-plan'
-export const PLAN_VERSION = 1
+export const PLAN_VERSION = 2
 
 const cell = z.strictObject({ fromM: metres(0.6), lengthM: metres(0.6), widthM: metres(0.6) })
 

@@ -1,7 +1,7 @@
 import * as fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import * as Y from 'yjs'
-import type { Plan } from '../../../src/core/plan/schema.ts'
+import { PLAN_VERSION, type Plan } from '../../../src/core/plan/schema.ts'
 import { parsePlan } from '../../../src/core/plan/parse-plan.ts'
 import { applyUpdate, encodeDocument, stateOf } from '../../../src/device/database/document-bytes.ts'
 import {
@@ -132,7 +132,10 @@ describe('a plan as a document', () => {
     const doc = documentOf(planOf())
     doc.getMap('plan').set('version', 99)
     doc.getMap('plan').set('roof.pitchDeg', 20)
-    expect(readPlan(doc)).toEqual({ ok: false, problems: [{ kind: 'newer', theirVersion: 99, ourVersion: 1 }] })
+    expect(readPlan(doc)).toEqual({
+      ok: false,
+      problems: [{ kind: 'newer', theirVersion: 99, ourVersion: PLAN_VERSION }],
+    })
     expect(readRaw(doc)).toMatchObject({ version: 99, roof: { pitchDeg: 20 } })
   })
 
