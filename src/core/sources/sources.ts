@@ -70,6 +70,14 @@ export const SOURCES = {
   ),
   curing: published('Concrete texts', 'Moist curing for seven days at least'),
   'is-723': published('IS', '723, wire nails per kilogram'),
+  'compass-points': { kind: 'derived', title: 'Sixteen points of the compass, 22.5° each' },
+  'two-solvers': { kind: 'derived', title: 'Two independent least-squares solvers, outside this project' },
+  howell: published('J. Howell', 'The Independent', undefined, 'setting a gauge rod'),
+  bricklaying: published('Bricklaying texts', 'Four courses of brick to 300 mm'),
+  'block-mortar': published('Structural worked example', 'Mortar of nine-inch hollow blocks, recomputed'),
+  'beasley-1985': published('Beasley', 'Journal of the Operational Research Society 36', 1985, 'table 1'),
+  'dry-solids': { kind: 'derived', title: 'Dry matter does not change while water leaves' },
+  'heat-in-solids': published('Carslaw & Jaeger', 'Conduction of Heat in Solids', undefined, 'complementary error function'),
   si: { kind: 'derived', title: 'Definition of the unit' },
 } as const satisfies Record<string, Source>
 
