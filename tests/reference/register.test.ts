@@ -1,6 +1,8 @@
+import path from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { UNITS } from '../../src/core/basics/unit.ts'
-import { SOURCES } from '../../src/core/sources/sources.ts'
+import { SOURCES, type SourceId } from '../../src/core/sources/sources.ts'
+import words from '../../src/app/words/en/trust.json' with { type: 'json' }
 import { checks } from '../../shared/checks.json' with { type: 'json' }
 import { FISH_AND_HEAT } from './registered/fish-and-heat.ts'
 import { GROUND_AND_WALLS } from './registered/ground-and-walls.ts'
@@ -29,4 +31,42 @@ describe('the register of checks', () => {
       expect(within).toBeLessThan(0.1 * Math.abs(expected))
     }
   })
+
+  // `npx vitest run -u --project core tests/reference/register.test.ts` writes the table anew after a change of the register.
+  it('is the table that the guide for contributors points to', async () => {
+    const said: Readonly<Record<string, string>> = words
+    const rows = checks.map(({ id, expected, unit, within, why, source }) => {
+      const { author, title, year, place } = SOURCES[source as SourceId] as Titled
+      const cited = [author, title, year, place].filter((part) => part !== undefined).join(', ')
+      const near = why === 'exact' ? '' : `± ${String(within)}`
+      const cells = [
+        said[`check.${id}`],
+        `${String(expected)} ${unit}`,
+        near,
+        said[`trust.why.${why}`],
+        cited || source,
+      ]
+      return `| ${cells.join(' | ')} |`
+    })
+    const head = [
+      '# What the numbers are checked against',
+      '',
+      'Written by `tests/reference/register.test.ts` from `shared/checks.json`.',
+      '',
+    ]
+    const table = [
+      '| figure | expected (SI) | tolerance | why | source |',
+      '| --- | --- | --- | --- | --- |',
+      ...rows,
+      '',
+    ]
+    await expect([...head, ...table].join('\n')).toMatchFileSnapshot(path.join(import.meta.dirname, 'checks.md'))
+  })
 })
+
+interface Titled {
+  readonly author?: string
+  readonly title?: string
+  readonly year?: number
+  readonly place?: string
+}

@@ -17,6 +17,7 @@ const loadPlan = () => import('./PlanHere.tsx')
 const loadNew = () => import('./new-plan/NewPlan.tsx')
 const PlanHere = lazy(() => loadPlan().then(({ PlanHere: screen }) => ({ default: screen })))
 const Settings = lazy(() => import('./settings/Settings.tsx').then(({ Settings: screen }) => ({ default: screen })))
+const TrustPage = lazy(() => import('./trust/TrustPage.tsx').then(({ TrustPage: screen }) => ({ default: screen })))
 const NewPlan = lazy(() => loadNew().then(({ NewPlan: screen }) => ({ default: screen })))
 
 /** The whole app: one screen at a time, by the address. */
@@ -49,6 +50,8 @@ function Screen({ route }: { readonly route: Route }) {
       return <NewPlan />
     case 'settings':
       return <Settings />
+    case 'trust':
+      return <TrustPage />
     case 'plan':
       return <PlanHere key={route.id} route={route} />
     default:

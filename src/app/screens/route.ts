@@ -6,6 +6,7 @@ export type Route =
   | { readonly screen: 'front' }
   | { readonly screen: 'new' }
   | { readonly screen: 'settings' }
+  | { readonly screen: 'trust' }
   | {
       readonly screen: 'plan'
       readonly id: string
@@ -28,7 +29,7 @@ const decoded = (text: string): string => {
 export function readRoute(hash: string): Route {
   const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?')
   const [screen, id, place, card] = path.split('/').map(decoded)
-  if (screen === 'new' || screen === 'settings') return { screen }
+  if (screen === 'new' || screen === 'settings' || screen === 'trust') return { screen }
   if (screen !== 'plan' || id === undefined || id === '') return { screen: 'front' }
   const field = new URLSearchParams(query).get('field')
   return {
@@ -43,6 +44,7 @@ export function readRoute(hash: string): Route {
 export const FRONT = '#/'
 export const NEW = '#/new'
 export const SETTINGS = '#/settings'
+export const TRUST = '#/trust'
 
 export const placeHref = (id: string, place: Place): string => `#/plan/${encodeURIComponent(id)}/${place}`
 

@@ -38,7 +38,7 @@ const WATER = CATALOGUE_MIXES.waterLitrePerBag
  * How much more room damp sand takes than dry or wet through: the height of damp sand in a tin over its height after it settled under water, less one.
  * 200 mm that settle to 160 mm are 25 %.
  */
-export const bulkingOf = ({ dampM, settledM }: Pick<Plan['built']['batch'], 'dampM' | 'settledM'>): Derived<'1'> =>
+const bulkingOf = ({ dampM, settledM }: Pick<Plan['built']['batch'], 'dampM' | 'settledM'>): Derived<'1'> =>
   derive(
     'batch.bulking',
     '1',

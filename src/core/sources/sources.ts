@@ -77,7 +77,12 @@ export const SOURCES = {
   'block-mortar': published('Structural worked example', 'Mortar of nine-inch hollow blocks, recomputed'),
   'beasley-1985': published('Beasley', 'Journal of the Operational Research Society 36', 1985, 'table 1'),
   'dry-solids': { kind: 'derived', title: 'Dry matter does not change while water leaves' },
-  'heat-in-solids': published('Carslaw & Jaeger', 'Conduction of Heat in Solids', undefined, 'complementary error function'),
+  'heat-in-solids': published(
+    'Carslaw & Jaeger',
+    'Conduction of Heat in Solids',
+    undefined,
+    'complementary error function',
+  ),
   si: { kind: 'derived', title: 'Definition of the unit' },
 } as const satisfies Record<string, Source>
 

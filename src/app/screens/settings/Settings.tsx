@@ -1,9 +1,10 @@
+import { LinkButton } from '../../parts/Button.tsx'
 import { Header } from '../../parts/Header.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import { OfflineLine } from '../front/OfflineLine.tsx'
 import { LightChoice } from '../LightChoice.tsx'
 import { Page } from '../Page.tsx'
-import { FRONT, SETTINGS } from '../route.ts'
+import { FRONT, SETTINGS, TRUST } from '../route.ts'
 
 /** What belongs to the phone and not to a plan. */
 export function Settings() {
@@ -21,6 +22,9 @@ export function Settings() {
       <p className="quiet">{say('settings.light-why')}</p>
       <p className="quiet">{say('settings.units-why')}</p>
       <OfflineLine />
+      <LinkButton shape="big" icon="info" href={TRUST}>
+        {say('settings.trust')}
+      </LinkButton>
     </Page>
   )
 }

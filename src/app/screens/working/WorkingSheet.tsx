@@ -9,6 +9,7 @@ import { useWords } from '../../words/use-words.tsx'
 import type { Words } from '../../words/words.ts'
 import { isShare, limitOf } from '../fields/field-way.ts'
 import { formulaInNumbers, formulaInSymbols } from './formula.ts'
+import { TRUST } from '../route.ts'
 import { sourceText } from './source-text.ts'
 import './working.css'
 
@@ -63,6 +64,11 @@ export function WorkingSheet({
           <span>{sourceText(source)}</span>
         </p>
       )}
+      <p>
+        <a className="trust-link" href={TRUST}>
+          {say('sheet.trust')}
+        </a>
+      </p>
       {field !== undefined && (
         <>
           <p className="source-line">

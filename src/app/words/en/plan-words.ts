@@ -17,6 +17,7 @@ import plan from './plan.json'
 import run from './run.json'
 import sheet from './sheet.json'
 import sheets from './sheets.json'
+import trust from './trust.json'
 import views from './views.json'
 
 import walls from './walls.json'
@@ -42,6 +43,7 @@ export const planWords = {
   ...run,
   ...sheet,
   ...sheets,
+  ...trust,
   ...views,
   ...walls,
 }

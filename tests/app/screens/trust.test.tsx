@@ -1,0 +1,47 @@
+import { render, screen, within } from '@testing-library/react'
+import { afterEach, describe, expect, it } from 'vitest'
+import { CHECKS, DISAGREEMENTS, UNSOURCED } from '../../../src/core/documents/evidence.ts'
+import { TrustPage } from '../../../src/app/screens/trust/TrustPage.tsx'
+import { hasWord } from '../../../src/app/words/catalogue.ts'
+import { DEFAULT_SHOW } from '../../../src/app/words/show.ts'
+import { WordsProvider } from '../../../src/app/words/use-words.tsx'
+
+afterEach(() => {
+  document.body.replaceChildren()
+})
+
+const page = () => {
+  render(
+    <WordsProvider show={DEFAULT_SHOW}>
+      <TrustPage />
+    </WordsProvider>,
+  )
+  return screen.getByRole('main')
+}
+
+describe('how far the numbers can be trusted', () => {
+  it('has words for all that is checked, disagreed on, or without a source', () => {
+    page()
+    const keys = [
+      ...CHECKS.flatMap(({ id, place, why }) => [`check.${id}`, `trust.place.${place}`, `trust.why.${why}`]),
+      ...DISAGREEMENTS.flatMap(({ id }) => [`disagree.${id}`, `disagree.${id}.text`]),
+      ...UNSOURCED.map(({ id }) => `working.${id}`),
+    ]
+    expect(keys.filter((key) => !hasWord(key))).toEqual([])
+  })
+
+  it('shows the expected figure with all its digits, how near ours comes, why, and the source', () => {
+    const line = within(page()).getByText('Wall in plan, two chambers over 1.84 × 1.00 m').closest('li')
+    expect(line?.textContent).toContain('0.9152 m²')
+    expect(line?.textContent).toContain('ours the same')
+    expect(line?.textContent).toContain('Zinsou & Wentholt')
+    const draught = within(screen.getByRole('main')).getByText('Draught of 3 m of warm air').closest('li')
+    expect(draught?.textContent).toContain('4.85 Pa, ours within 0.005 Pa')
+  })
+
+  it('lists every figure that no print gives, apart for practice and memory', () => {
+    const count = (name: string) =>
+      within(page()).getByRole('heading', { name }).closest('section')?.querySelectorAll('li').length
+    expect(count('From memory')).toBe(UNSOURCED.filter(({ kind }) => kind === 'memory').length)
+  })
+})
