@@ -1,3 +1,4 @@
+import { totalRange } from '../../../core/choosing/total-range.ts'
 import { groupAccount, type MemberAccount } from '../../../core/costs/group-account.ts'
 import type { PaperBlock, PaperSheet } from '../../state/paper-actions.ts'
 import { currencySign } from '../../words/money.ts'
@@ -25,6 +26,7 @@ export function costsSheet({ worked, words }: SheetHand): PaperSheet {
         },
       ],
     },
+    ...rangeText(worked.plan, words),
     { kind: 'heading', text: words.say('sheets.by-seller') },
     {
       kind: 'table',
@@ -53,4 +55,14 @@ export function costsSheet({ worked, words }: SheetHand): PaperSheet {
     )
   }
   return { title: words.say('sheets.costs'), blocks }
+}
+
+/** Between what the total lies, in one line: the group decides on both ends. */
+function rangeText(plan: SheetHand['worked']['plan'], words: SheetHand['words']): PaperBlock[] {
+  const { cheapMinor, dearMinor, doubts } = totalRange(plan)
+  const [widest] = doubts
+  if (widest === undefined) return []
+  const ends = { cheap: words.money(cheapMinor), dear: words.money(dearMinor) }
+  const driver = words.named(`range.${widest.key}`)
+  return [{ kind: 'text', text: words.say('range.sheet', { ...ends, driver }) }]
 }

@@ -14,6 +14,7 @@ import moneyFindings from './money-findings.json'
 import moneyWorking from './money-working.json'
 import newPlan from './new-plan.json'
 import plan from './plan.json'
+import range from './range.json'
 import run from './run.json'
 import sheet from './sheet.json'
 import sheets from './sheets.json'
@@ -40,6 +41,7 @@ export const planWords = {
   ...moneyWorking,
   ...newPlan,
   ...plan,
+  ...range,
   ...run,
   ...sheet,
   ...sheets,

@@ -5,6 +5,7 @@ import { useWords } from '../../../words/use-words.tsx'
 import { MoneyField } from '../../fields/MoneyField.tsx'
 import { PlanField } from '../../fields/PlanField.tsx'
 import { usePlan } from '../../fields/plan-in-hand.ts'
+import { TotalRange } from './TotalRange.tsx'
 
 /** In what money the plan counts, how much there is, and what is kept back. */
 export function MoneyCard() {
@@ -29,6 +30,7 @@ export function MoneyCard() {
         help={say('money.budget-why')}
       />
       <PlanField at="money.contingency" />
+      <TotalRange />
     </>
   )
 }
