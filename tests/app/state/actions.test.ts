@@ -26,6 +26,7 @@ import { connect, type StoredRow } from '../../../src/device/database/connection
 import { encodeDocument } from '../../../src/device/database/document-bytes.ts'
 import { documentOf } from '../../../src/device/database/plan-document.ts'
 import { offerOf, planOf } from '../../device/plans.ts'
+import { PLAN_VERSION } from '../../../src/core/plan/schema.ts'
 
 const FIRST = {
   name: 'By the landing',
@@ -214,7 +215,7 @@ describe('the plans on this phone', () => {
     expect(rows['newer']).toMatchObject({ plan: null, trouble: { kind: 'newer', theirVersion: 7 } })
     expect(await openPlan('newer')).toEqual({
       ok: false,
-      problems: [{ kind: 'newer', theirVersion: 7, ourVersion: 1 }],
+      problems: [{ kind: 'newer', theirVersion: 7, ourVersion: PLAN_VERSION }],
     })
     expect((await openPlan('bad')).ok).toBe(false)
     expect(JSON.parse((await exportPlan('newer')).text)).toMatchObject({ plan: { version: 7, roof: { pitchDeg: 20 } } })

@@ -26,23 +26,24 @@ export function TotalRange() {
     })
   }
   const now = found?.of === plan ? found : null
+  const range = now === null ? null : now.range
   return (
     <section className="stack">
       <h3>{say('range.title')}</h3>
       <p className="quiet">{say('range.why')}</p>
-      {now?.range == null && (
+      {range === null && (
         <Button onPress={look} disabled={now !== null}>
           {say(now === null ? 'range.look' : 'range.looking')}
         </Button>
       )}
       <div role="status">
-        {now?.range != null && (
+        {range !== null && (
           <p>
-            <b>{say('range.between', { cheap: money(now.range.cheapMinor), dear: money(now.range.dearMinor) })}</b>
+            <b>{say('range.between', { cheap: money(range.cheapMinor), dear: money(range.dearMinor) })}</b>
           </p>
         )}
       </div>
-      {now?.range != null && <Doubts range={now.range} />}
+      {range !== null && <Doubts range={range} />}
     </section>
   )
 }
