@@ -9,6 +9,7 @@ import { highestGround, steepness } from './ground-plane.ts'
 import type { KilnGeometry } from './kiln.ts'
 import { batteredDig } from './pit.ts'
 import { areaOf } from './shape.ts'
+import { slopeByPegs, slopeReadings } from './slope-by-pegs.ts'
 
 const metres = (value: number) => ({ value, unit: 'm' as const })
 
@@ -46,7 +47,7 @@ const upToCm = (lengthM: number): number => modulesToCover(lengthM, 0.01) / 100
 export const groundFindings = (plan: Plan, geometry: KilnGeometry, foundation: Foundation): Finding[] => [
   ...soilFindings(plan),
   ...footingFindings(plan, geometry, foundation),
-  ...slopeFindings(geometry),
+  ...slopeFindings(plan, geometry),
   ...waterFindings(plan, geometry),
   ...digFindings(plan, geometry),
 ]
@@ -113,9 +114,17 @@ function footingFindings(
   return findings
 }
 
-function slopeFindings({ ground, outside, footing }: KilnGeometry): Finding[] {
+/** A slope read at pegs that is too steep for the plan to take; 0 where none is. */
+function steepnessRead({ ground }: Plan): number {
+  const readings = slopeReadings(ground)
+  const read = readings === null ? null : slopeByPegs(readings)
+  const tooSteep = read?.ok === false ? read.problems.find((problem) => problem.kind === 'terrace-first') : undefined
+  return tooSteep?.slope ?? 0
+}
+
+function slopeFindings(plan: Plan, { ground, outside, footing }: KilnGeometry): Finding[] {
   const findings: Finding[] = []
-  const steep = steepness(ground)
+  const steep = Math.max(steepness(ground), steepnessRead(plan))
   if (steep > STEEPEST) findings.push(finding('problem', 'terrace-first', { slope: wholeNear(steep * 100) }))
   const { refused } = footing.steps
   if (refused !== null) {

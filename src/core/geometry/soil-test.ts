@@ -73,6 +73,25 @@ export function soilByHand(tests: HandTests): Result<SoilVerdict, SoilProblem> {
   return bad({ kind: 'test-missing', test: 'handful' })
 }
 
+/** The tests in the order in which they are asked for, and the verdict once none is missing: an answer that no longer decides is not asked for. */
+export function testsAsked(tests: HandTests): {
+  readonly asked: readonly (keyof HandTests)[]
+  readonly verdict: SoilVerdict | null
+} {
+  const asked: (keyof HandTests)[] = []
+  let known: HandTests = { ground: null, handful: null, thumb: null, picketM: null }
+  for (;;) {
+    const read = soilByHand(known)
+    if (read.ok) return { asked, verdict: read.value }
+    const [problem] = read.problems
+    if (problem?.kind !== 'test-missing') return { asked, verdict: null }
+    const { test } = problem
+    asked.push(test)
+    if (tests[test] === null) return { asked, verdict: null }
+    known = { ...known, [test]: tests[test] }
+  }
+}
+
 /** Met, not met, or the test that must be tried first. */
 function rowMet(row: SoilRow, tests: HandTests): boolean | keyof HandTests {
   for (const test of ['ground', 'handful', 'thumb'] as const) {

@@ -83,6 +83,8 @@ export function newPlan(first: FirstAnswers): Plan {
       slopeAcross: 0,
       slopeBack: 0,
       formation: 'level',
+      heights: { frontLeftM: null, rightM: null, rightApartM: null, backM: null, backApartM: null },
+      tests: { ground: null, handful: null, thumb: null, picketM: null },
       waterTableM: null,
       floodM: null,
       rain: 'unknown',

@@ -10,7 +10,10 @@ function withMissing(raw: Raw, [first = '', ...rest]: readonly string[], value: 
 }
 
 /** What version 2 asks beyond version 1, and what a plan of version 1 answers. */
-const NEW_IN_2: Readonly<Record<string, unknown>> = {}
+const NEW_IN_2: Readonly<Record<string, unknown>> = {
+  'ground.heights': { frontLeftM: null, rightM: null, rightApartM: null, backM: null, backApartM: null },
+  'ground.tests': { ground: null, handful: null, thumb: null, picketM: null },
+}
 
 /** Entry n lifts a plan of version n + 1 to n + 2. Append only: a phone in a drawer may hold any of them. */
 export const MIGRATIONS: readonly ((old: Raw) => Raw)[] = [

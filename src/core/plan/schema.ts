@@ -141,6 +141,21 @@ export const planSchema = z.strictObject({
     slopeBack: within('ground.slopeBack'),
     /** Bottom of the trench on sloping ground: one level, or steps of whole courses. */
     formation: z.enum(['level', 'stepped']),
+    /** From one level line down to the ground at the front left peg, at one to its right and one behind it, and how far those stand from it; null: not read. */
+    heights: z.strictObject({
+      frontLeftM: z.nullable(within('ground.heightM')),
+      rightM: z.nullable(within('ground.heightM')),
+      rightApartM: z.nullable(within('ground.apartM')),
+      backM: z.nullable(within('ground.heightM')),
+      backApartM: z.nullable(within('ground.apartM')),
+    }),
+    /** What hands, thumb and picket said of the soil; null: not tried. */
+    tests: z.strictObject({
+      ground: z.nullable(z.enum(['natural', 'filled', 'peat', 'cracks-wide', 'mud', 'unsure'])),
+      handful: z.nullable(z.enum(['falls-apart', 'stones', 'crumbles', 'sticky-ribbon', 'hard-red', 'rock', 'unsure'])),
+      thumb: z.nullable(z.enum(['sinks-easily', 'moderate', 'hardly', 'unsure'])),
+      picketM: z.nullable(within('ground.picketM')),
+    }),
     /** Depth of standing water in a test hole and height of the highest flood mark, both from the ground at the front left peg. */
     waterTableM: z.nullable(within('ground.waterTableM')),
     floodM: z.nullable(within('ground.floodM')),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { soilByHand, SOIL_TABLE, type HandTests } from '../../../src/core/geometry/soil-test.ts'
+import { soilByHand, SOIL_TABLE, testsAsked, type HandTests } from '../../../src/core/geometry/soil-test.ts'
 import { CATALOGUE_SOILS } from '../../../src/core/plan/catalogue.ts'
 
 const tests: HandTests = { ground: 'natural', handful: 'sticky-ribbon', thumb: 'moderate', picketM: 0.1 }
@@ -39,6 +39,25 @@ describe('soil by hand', () => {
     expect(soilOf({ handful: null })).toEqual([{ kind: 'test-missing', test: 'handful' }])
     expect(soilOf({ thumb: null })).toEqual([{ kind: 'test-missing', test: 'thumb' }])
     expect(soilOf({ handful: 'stones', picketM: null })).toEqual([{ kind: 'test-missing', test: 'picketM' }])
+  })
+
+  it('goes from the ground to the test that decides, and no further', () => {
+    const none = { ground: null, handful: null, thumb: null, picketM: null }
+    expect(testsAsked(none)).toEqual({ asked: ['ground'], verdict: null })
+    expect(testsAsked({ ...none, ground: 'peat' })).toEqual({
+      asked: ['ground'],
+      verdict: { soil: 'not-to-build', row: 'peat' },
+    })
+    const sand = { ...none, ground: 'natural', handful: 'falls-apart' } as const
+    expect(testsAsked(sand)).toEqual({ asked: ['ground', 'handful', 'picketM'], verdict: null })
+    expect(testsAsked({ ...sand, picketM: 0.3, thumb: 'hardly' }).verdict?.soil).toBe('sand-loose')
+    // Canadian housing table: clay is stiff when it is hard to indent by the thumb; the picket must hold too before it is believed.
+    expect(testsAsked({ ...tests, thumb: 'hardly', picketM: null }).asked).toEqual([
+      'ground',
+      'handful',
+      'thumb',
+      'picketM',
+    ])
   })
 
   it('refuses a picket longer than pickets are', () => {

@@ -9,7 +9,16 @@ import { usePlan } from './plan-in-hand.ts'
 import { valueAt } from './value-at.ts'
 
 /** A typed number of the plan, by its path: shown, stepped and read in the reader's units, refused beyond its limits. */
-export function PlanField({ at, help }: { readonly at: string; readonly help?: ReactNode }) {
+export function PlanField({
+  at,
+  help,
+  outside,
+}: {
+  readonly at: string
+  readonly help?: ReactNode
+  /** What to do about a number beyond the limits, where saying the limits is not enough. */
+  readonly outside?: string
+}) {
   const words = useWords()
   const { plan, set } = usePlan()
   const [isRefused, setIsRefused] = useState(false)
@@ -25,6 +34,7 @@ export function PlanField({ at, help }: { readonly at: string; readonly help?: R
         setIsRefused(!set({ [at]: next }))
       }}
       help={isRefused ? words.say('field.refused') : help}
+      {...(outside !== undefined && { outside })}
     />
   )
 }
@@ -38,6 +48,7 @@ export function NumberField({
   limit = way.limit,
   onChange,
   help,
+  outside,
 }: {
   readonly id?: string
   readonly name: string
@@ -46,6 +57,7 @@ export function NumberField({
   readonly limit?: Limit
   readonly onChange: (value: number) => void
   readonly help?: ReactNode
+  readonly outside?: string
 }) {
   const { say } = useWords()
   const least = inLine(way.show(limit.min))
@@ -65,7 +77,7 @@ export function NumberField({
         show: way.show,
         read: way.read,
         notANumber: say('field.not-a-number', { example: inLine(way.show(value)) }),
-        outside: say('field.outside', { min: least, max: most }),
+        outside: outside ?? say('field.outside', { min: least, max: most }),
         less: say('field.less', { name }),
         more: say('field.more', { name }),
         atLeast: say('field.least', { value: least }),

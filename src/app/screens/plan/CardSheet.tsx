@@ -83,7 +83,7 @@ function Card({ card, worked }: { readonly card: PlanCard; readonly worked: Work
     case 'openings':
       return <OpeningsCard />
     case 'ground':
-      return <GroundCard />
+      return <GroundCard worked={worked} />
     case 'trays':
       return <TraysCard />
     case 'place':

@@ -8,6 +8,7 @@ import compare from './compare.json'
 import field from './field.json'
 import fishFindings from './fish-findings.json'
 import fishWorking from './fish-working.json'
+import ground from './ground.json'
 import groundFindings from './ground-findings.json'
 import groundWorking from './ground-working.json'
 import moneyFindings from './money-findings.json'
@@ -35,6 +36,7 @@ export const planWords = {
   ...field,
   ...fishFindings,
   ...fishWorking,
+  ...ground,
   ...groundFindings,
   ...groundWorking,
   ...moneyFindings,

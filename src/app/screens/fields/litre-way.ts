@@ -1,7 +1,7 @@
 import { LIMITS, type LimitedField } from '../../../core/plan/limits.ts'
 import { showNumber } from '../../words/locale.ts'
 import { readNumber } from '../../words/read-number.ts'
-import type { FieldWay } from '../fields/field-way.ts'
+import type { FieldWay } from './field-way.ts'
 
 const LITRE_M3 = 0.001
 
