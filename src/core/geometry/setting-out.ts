@@ -5,7 +5,7 @@ import { stepsOf, type SettingOutStep } from './setting-out-steps.ts'
 import { squareCorner, type SquareCorner } from './square-corner.ts'
 import { tapePegs, tapesToTake, type TapeToTake } from './tape-plan.ts'
 import type { Peg } from './tape-network.ts'
-import { bearingOfLine, eastNorth, magneticOf, type Facing } from './wind.ts'
+import { bearingOfLine, eastNorth, magneticOf, northOf, type Facing } from './wind.ts'
 
 /** Everything a mason needs to peg the kiln out, with the bearings of the place where its winds are known. */
 export interface SettingOut {
@@ -22,6 +22,10 @@ export interface SettingOutBearings {
   /** Bearing of the string from A to B, looking along the front from left to right. */
   readonly frontLine: Derived<'deg'>
   readonly frontLineMagnetic: Derived<'deg'>
+  /** True where the needle is taken to point to true north, because nobody has typed by how much it does not. */
+  readonly isNeedleTrue: boolean
+  /** Direction of true north on the plan. */
+  readonly north: { readonly xM: number; readonly yM: number }
   /** Every ground point, east and north of peg A. */
   readonly points: readonly { readonly id: string; readonly eastM: number; readonly northM: number }[]
 }
@@ -48,6 +52,8 @@ function turned({ points }: KilnGeometry, frontDeg: number, declinationDeg: numb
   return {
     frontLine,
     frontLineMagnetic: magneticOf(frontLine, declinationDeg),
+    isNeedleTrue: declinationDeg === 0,
+    north: northOf(frontDeg),
     points: points.map(({ id, xM, yM }) => ({ id, ...eastNorth(frontDeg, xM, yM) })),
   }
 }

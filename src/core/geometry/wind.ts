@@ -110,6 +110,12 @@ export function magneticOf(T: Derived<'deg'>, declinationDeg: number): Derived<'
 export const bearingOfLine = (frontDeg: number, dxM: number, dyM: number): number =>
   asBearing(frontDeg + 180 + (Math.atan2(dxM, dyM) * 180) / Math.PI)
 
+/** Direction of true north on the plan: the front looks to −y, so north is where a bearing of 0 runs. */
+export const northOf = (frontDeg: number): { readonly xM: number; readonly yM: number } => {
+  const turn = (frontDeg * Math.PI) / 180
+  return { xM: Math.sin(turn), yM: -Math.cos(turn) }
+}
+
 /** East and north of a place on the plan from peg A: the back is where the front does not look, the right is a quarter turn on from it. */
 export function eastNorth(
   frontDeg: number,

@@ -20,6 +20,7 @@ import { besideText, cutsText } from './pieces-text.ts'
 import { ReadAloud } from './ReadAloud.tsx'
 import type { SiteSheetProps } from './site-sheet-props.ts'
 import { SunTool } from './SunTool.tsx'
+import { useFromTheTop } from './use-from-the-top.ts'
 import { useLaid } from './use-laid.ts'
 import { useStayAwake } from './use-stay-awake.ts'
 import { useSwipe } from './use-swipe.ts'
@@ -42,6 +43,7 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
     setAt((now) => Math.max(0, Math.min(courses.length - 1, now + by)))
   }
   const swipe = useSwipe(go)
+  const inside = useFromTheTop(at)
   const course = courses[at]
   const lies = (one: LaidCourse) => liesOf(one, schedule.steps, plan)
   const { ahead, lay } = useLaid((one, units) => {
@@ -123,7 +125,7 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
         </>
       }
     >
-      <div className="course-head" {...swipe}>
+      <div ref={inside} className="course-head" {...swipe}>
         <div className="course-count" aria-live="polite">
           <b className="far-figure">{words.number(count)}</b>
           <p>

@@ -10,9 +10,11 @@ import { usePlan } from '../fields/plan-in-hand.ts'
 import { cardHref } from '../route.ts'
 import { KeyFigure } from '../working/Worked.tsx'
 import { Caution } from './Caution.tsx'
+import { stepNumbers } from './set-out-text.ts'
 import { ReadAloud } from './ReadAloud.tsx'
 import type { SiteSheetProps } from './site-sheet-props.ts'
 import { SunTool } from './SunTool.tsx'
+import { useFromTheTop } from './use-from-the-top.ts'
 import { useSettingOut } from './use-setting-out.ts'
 import { useStayAwake } from './use-stay-awake.ts'
 import { useSwipe } from './use-swipe.ts'
@@ -24,7 +26,7 @@ const tickId = (step: SettingOutStep): string => `setout-${step.id}`
 export function SetOutSheet({ planId, worked, onClose }: SiteSheetProps) {
   useStayAwake()
   const words = useWords()
-  const { say, named, inLine } = words
+  const { say, named } = words
   const { plan, set } = usePlan()
   const tick = useTick()
   const { steps } = useSettingOut(worked)
@@ -39,15 +41,13 @@ export function SetOutSheet({ planId, worked, onClose }: SiteSheetProps) {
     setAt((now) => Math.max(0, Math.min(steps.length - 1, now + by)))
   }
   const swipe = useSwipe(go)
+  const inside = useFromTheTop(at)
   const step = steps[at]
   if (step === undefined) return null
-  const numbers = Object.fromEntries(
-    Object.entries(step.numbers).map(([name, { value, unit }]) => [name, inLine(value, unit)]),
-  )
+  const numbers = stepNumbers(step, words)
   const title = named(`setout.${step.id}.title`, numbers)
   const text = named(`setout.${step.id}.text`, numbers)
-  const bearing =
-    step.id === 'front-line' && worked.site.facing.front !== null ? named('setout.front-line.bearing', numbers) : null
+  const notes = step.notes.map((note) => named(`setout.${step.id}.${note}`, numbers))
   const caution = step.caution === null ? null : named(`setout.caution.${step.caution}`)
   const finish = () => {
     const others = steps.filter((one) => one !== step)
@@ -99,11 +99,15 @@ export function SetOutSheet({ planId, worked, onClose }: SiteSheetProps) {
         inHand
         label={say('build.step-of', { number: at + 1, count: steps.length })}
       />
-      <div className="stack" aria-live="polite" {...swipe}>
+      <div ref={inside} className="stack" aria-live="polite" {...swipe}>
         <h2 className="site-title">{title}</h2>
         <SettingOutDrawing step={step} />
         <p className="site-text">{text}</p>
-        {bearing !== null && <p className="site-text">{bearing}</p>}
+        {notes.map((note) => (
+          <p key={note} className="site-text">
+            {note}
+          </p>
+        ))}
       </div>
       {caution !== null && <Caution>{caution}</Caution>}
       <div className="figs step-figs">
@@ -122,7 +126,7 @@ export function SetOutSheet({ planId, worked, onClose }: SiteSheetProps) {
             {say('build.open.levels')}
           </LinkButton>
         )}
-        <ReadAloud text={[title, text, bearing, caution].filter((one) => one !== null).join('. ')} />
+        <ReadAloud text={[title, text, ...notes, caution].filter((one) => one !== null).join('. ')} />
       </div>
     </Sheet>
   )

@@ -1,6 +1,7 @@
 import { LIMITS, type Limit, type LimitedField } from '../../../core/plan/limits.ts'
 import { readFigure, readShare, showShare } from '../../words/figure.ts'
-import { INCH_M, showLength } from '../../words/length.ts'
+import { INCH_M, readLength, showLength } from '../../words/length.ts'
+import { showNumber } from '../../words/locale.ts'
 import type { Figure } from '../../words/show.ts'
 import type { Words } from '../../words/words.ts'
 
@@ -47,6 +48,10 @@ export function fieldWay(path: string, words: Words): FieldWay {
   }
   if (limit.unit === 'm') {
     const isInches = show.length === 'ft-in'
+    if (!isInches && limit.step >= FAR_STEP_M) {
+      const read = (typed: string) => readLength(typed, { length: 'm' })
+      return { ...way, show: showFar, read, keyboard: 'decimal' }
+    }
     return {
       ...way,
       step: isInches ? inchStep(limit.step) : limit.step,
@@ -56,6 +61,10 @@ export function fieldWay(path: string, words: Words): FieldWay {
   }
   return { ...way, keyboard: Number.isInteger(limit.step) && limit.unit === '1' ? 'numeric' : 'decimal' }
 }
+
+/** What is paced out by the metre is said in metres, whatever the reader's unit for blocks. */
+const FAR_STEP_M = 1
+const showFar = (lengthM: number): Figure => ({ figure: showNumber(lengthM, 2), unit: 'm' })
 
 /** The mark of an inch tape nearest to a metric step: an eighth for millimetres, half an inch for centimetres. */
 const inchStep = (stepM: number): number => (stepM < 0.005 ? INCH_M / 8 : stepM < 0.05 ? INCH_M / 2 : INCH_M * 4)

@@ -87,7 +87,7 @@ function Card({ card, worked }: { readonly card: PlanCard; readonly worked: Work
     case 'trays':
       return <TraysCard />
     case 'place':
-      return <PlaceCard />
+      return <PlaceCard worked={worked} />
     case 'mixes':
       return <MixesCard />
     case 'money':

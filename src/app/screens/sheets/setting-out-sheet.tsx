@@ -1,8 +1,9 @@
 import { planView } from '../../../core/documents/drawings/plan-view.ts'
-import { settingOut, type SettingOut } from '../../../core/geometry/setting-out.ts'
+import { settingOut } from '../../../core/geometry/setting-out.ts'
 import type { SettingOutStep } from '../../../core/geometry/setting-out-steps.ts'
 import { facingOf } from '../../../core/geometry/wind.ts'
 import type { PaperBlock, PaperSheet } from '../../state/paper-actions.ts'
+import { stepNumbers } from '../build/set-out-text.ts'
 import { PaperDrawing } from './PaperDrawing.tsx'
 import type { Words } from '../../words/words.ts'
 import type { SheetHand } from './sheet-kind.ts'
@@ -42,21 +43,18 @@ export function settingOutSheet({ worked, words, ink }: SheetHand): PaperSheet {
             },
           ]),
       { kind: 'heading', text: words.say('sheets.in-order') },
-      ...set.steps.flatMap((step, index) => stepBlocks(step, index, set, words)),
+      ...set.steps.flatMap((step, index) => stepBlocks(step, index, words)),
     ],
   }
 }
 
-function stepBlocks(step: SettingOutStep, index: number, { bearings }: SettingOut, words: Words): PaperBlock[] {
-  const args = Object.fromEntries(
-    Object.entries(step.numbers).map(([name, number]) => [name, words.inLine(number.value, number.unit)]),
-  )
+function stepBlocks(step: SettingOutStep, index: number, words: Words): PaperBlock[] {
+  const args = stepNumbers(step, words)
   const blocks: PaperBlock[] = [
     { kind: 'text', text: `${words.number(index + 1)}. ${words.named(`setout.${step.id}.title`, args)}`, strong: true },
     { kind: 'text', text: words.named(`setout.${step.id}.text`, args) },
   ]
-  if (step.id === 'front-line' && bearings !== null)
-    blocks.push({ kind: 'text', text: words.named('setout.front-line.bearing', args) })
+  for (const note of step.notes) blocks.push({ kind: 'text', text: words.named(`setout.${step.id}.${note}`, args) })
   if (step.caution !== null && step.caution !== 'look-up')
     blocks.push({ kind: 'caution', text: words.named(`setout.caution.${step.caution}`) })
   return blocks

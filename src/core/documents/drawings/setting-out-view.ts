@@ -1,5 +1,12 @@
-import type { DiagramLine, DiagramPoint, StepDiagram, SettingOutStep } from '../../geometry/setting-out-steps.ts'
-import { rectangle, type Drawing, type Point, type Shape } from './drawing.ts'
+import type {
+  DiagramLine,
+  DiagramPoint,
+  DiagramRow,
+  StepDiagram,
+  SettingOutStep,
+} from '../../geometry/setting-out-steps.ts'
+import { rectangle, type Box, type Drawing, type Ink, type Point, type Shape } from './drawing.ts'
+import { trenchCutView } from './trench-cut-view.ts'
 
 /** Half the angle of a swung arc that is drawn, radians. */
 const ARC_HALF = 0.22
@@ -16,9 +23,12 @@ const at = ({ xM, yM }: DiagramPoint): Point => [xM, yM]
 
 /** One step of pegging out, from above, front at the bottom: pegs driven are solid, the one to drive now is empty, the line to tape now is ember. */
 export function settingOutView(step: SettingOutStep): Drawing {
-  const { driven, now, strings, arcs, taped, marked } = step.diagram
+  const { driven, now, arcs, taped, marked, rows, running, cut } = step.diagram
+  const label = { key: `drawing.setout.${step.id}`, args: {} }
+  if (cut !== null) return { ...trenchCutView(cut), label }
   const box = boxOf(step.diagram)
   const marginM = 0.08 * Math.max(box.x1M - box.x0M, box.y1M - box.y0M)
+  const strings = step.diagram.strings.map((line) => within(line, box, marginM))
   const peg = (point: DiagramPoint, isDriven: boolean): Shape => ({
     kind: 'peg',
     at: at(point),
@@ -28,24 +38,27 @@ export function settingOutView(step: SettingOutStep): Drawing {
   const shapes: Shape[] = [
     ...marked.map(({ x0M, y0M, x1M, y1M }, index): Shape => ({
       kind: 'area',
-      ink: index === 0 ? 'outline' : 'edge-open',
+      ink: inkOf(step.id, index),
       rings: [rectangle(x0M, y0M, x1M, y1M)],
     })),
     { kind: 'lines', ink: 'string', lines: strings.map(({ from, to }) => [at(from), at(to)]) },
     ...arcs.map(({ centre, radiusM }): Shape => {
       const goal = now[0] ?? taped.at(-1)?.to ?? centre
       const middle = Math.atan2(goal.yM - centre.yM, goal.xM - centre.xM)
+      const half = Math.min(ARC_HALF, marginM / radiusM)
       return {
         kind: 'line',
         ink: 'hidden',
         points: Array.from({ length: ARC_PARTS + 1 }, (_, k): Point => {
-          const angle = middle + ARC_HALF * ((2 * k) / ARC_PARTS - 1)
+          const angle = middle + half * ((2 * k) / ARC_PARTS - 1)
           return [centre.xM + radiusM * Math.cos(angle), centre.yM + radiusM * Math.sin(angle)]
         }),
       }
     }),
-    ...taped.flatMap((line, index) => tapedShapes(line, index)),
-    ...(step.id === 'clear' ? outlineDimensions(marked[0]) : []),
+    ...taped.flatMap((line, index) => tapedShapes(line, index, driven)),
+    ...rows.flatMap((row) => rowDimensions(row, marked[0])),
+    ...(running.length > 0 ? [{ kind: 'running', side: 'bottom', lane: 0, marksM: running } as const] : []),
+    ...(step.north === null ? [] : northShapes(step.north, box)),
     ...driven.map((point) => peg(point, true)),
     ...now.map((point) => peg(point, false)),
   ]
@@ -57,40 +70,67 @@ export function settingOutView(step: SettingOutStep): Drawing {
       y1M: box.y1M + marginM,
     },
     shapes,
-    label: { key: `drawing.setout.${step.id}`, args: {} },
+    label,
   }
 }
 
-function outlineDimensions(outline: StepDiagram['marked'][number] | undefined): Shape[] {
-  if (outline === undefined) return []
-  const { x0M, x1M, y0M, y1M } = outline
+/** What is cleared is a mere limit; of what is marked the outermost line is the heaviest. */
+function inkOf(id: SettingOutStep['id'], index: number): Ink {
+  if (id === 'clear') return index === 0 ? 'hidden' : 'outline'
+  return index === 0 ? 'outline' : 'edge-open'
+}
+
+/** A string as far as the drawing shows it. */
+function within({ from, to }: DiagramLine, box: Box, marginM: number): DiagramLine {
+  const clamped = ({ id, xM, yM }: DiagramPoint): DiagramPoint => ({
+    id,
+    xM: Math.max(box.x0M - marginM, Math.min(box.x1M + marginM, xM)),
+    yM: Math.max(box.y0M - marginM, Math.min(box.y1M + marginM, yM)),
+  })
+  return { from: clamped(from), to: clamped(to) }
+}
+
+/** Lengths between the marks of a row, one dimension each. */
+function rowDimensions({ side, marksM }: DiagramRow, outline: StepDiagram['marked'][number] | undefined): Shape[] {
+  const edgeM = outline === undefined ? undefined : { top: outline.y1M, bottom: outline.y0M, left: outline.x0M }[side]
+  return marksM.slice(1).map((toM, index): Shape => {
+    const fromM = marksM[index] ?? toM
+    return {
+      kind: 'dimension',
+      axis: side === 'left' ? 'y' : 'x',
+      fromM,
+      toM,
+      place: { side, lane: 0, ...(edgeM !== undefined && { edgeM }) },
+      value: { lengthM: toM - fromM },
+    }
+  })
+}
+
+/** An arrow to true north in the upper half of the drawing. */
+function northShapes({ xM, yM }: { readonly xM: number; readonly yM: number }, box: Box): Shape[] {
+  const sizeM = 0.12 * (box.x1M - box.x0M)
+  const middle: Point = [box.x0M + 0.62 * (box.x1M - box.x0M), box.y1M - sizeM]
+  const off = (by: number): Point => [middle[0] + by * sizeM * xM, middle[1] + by * sizeM * yM]
   return [
-    {
-      kind: 'dimension',
-      axis: 'x',
-      fromM: x0M,
-      toM: x1M,
-      place: { side: 'bottom', lane: 0 },
-      value: { lengthM: x1M - x0M },
-    },
-    {
-      kind: 'dimension',
-      axis: 'y',
-      fromM: y0M,
-      toM: y1M,
-      place: { side: 'left', lane: 0 },
-      value: { lengthM: y1M - y0M },
-    },
+    { kind: 'arrow', from: off(-0.8), to: off(0.8) },
+    { kind: 'words', at: off(1.35), key: 'drawing.north' },
   ]
 }
 
-/** A line to tape, with its length along it; figures of crossing lines stand off the crossing. */
-function tapedShapes({ from, to, lengthM }: DiagramLine & { readonly lengthM: number }, index: number): Shape[] {
+/** A line to tape, with its length along it; figures stand off the crossing of two lines, and off a peg that stands in the middle of one. */
+function tapedShapes(
+  { from, to, lengthM }: DiagramLine & { readonly lengthM: number },
+  index: number,
+  driven: readonly DiagramPoint[],
+): Shape[] {
   const share = index % 2 === 0 ? 0.34 : 0.66
   const [a, b] = from.xM <= to.xM ? [from, to] : [to, from]
   const slantDeg = (Math.atan2(b.yM - a.yM, b.xM - a.xM) * 180) / Math.PI
   const isSlanting = Math.abs(a.xM - b.xM) > 1e-6 && Math.abs(a.yM - b.yM) > 1e-6
-  const along = isSlanting ? share : 0.5
+  const isInTheWay = driven.some(
+    ({ xM, yM }) => yM === a.yM && b.yM === a.yM && Math.abs(xM - (a.xM + b.xM) / 2) < 0.2 * lengthM,
+  )
+  const along = isSlanting ? share : isInTheWay ? 0.25 : 0.5
   return [
     { kind: 'line', ink: 'diagonal', points: [at(from), at(to)] },
     {
@@ -104,11 +144,13 @@ function tapedShapes({ from, to, lengthM }: DiagramLine & { readonly lengthM: nu
   ]
 }
 
-function boxOf({ driven, now, strings, taped, marked }: StepDiagram) {
+function boxOf({ driven, now, strings, taped, marked }: StepDiagram): Box {
+  // What is to be marked is shown as large as it can be, and the strings as far as they reach into it.
+  const lines = marked.length > 0 ? taped : [...strings, ...taped]
   const points = [
     ...driven,
     ...now,
-    ...[...strings, ...taped].flatMap(({ from, to }) => [from, to]),
+    ...lines.flatMap(({ from, to }) => [from, to]),
     ...marked.flatMap(({ x0M, y0M, x1M, y1M }) => [
       { xM: x0M, yM: y0M },
       { xM: x1M, yM: y1M },
