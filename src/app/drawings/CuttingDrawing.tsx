@@ -1,5 +1,6 @@
 import { useMemo } from 'react'
-import { boardView, sheetView } from '../../core/documents/drawings/cutting-view.ts'
+import { boardView } from '../../core/documents/drawings/cutting-view.ts'
+import { sheetView } from '../../core/documents/drawings/sheet-view.ts'
 import type { CutPattern } from '../../core/cutting/length-job.ts'
 import type { CutSheet } from '../../core/cutting/sheet-job.ts'
 import { FramedDrawing } from './FramedDrawing.tsx'

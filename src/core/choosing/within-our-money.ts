@@ -1,7 +1,7 @@
 import { fishLoad } from '../fish/load.ts'
 import type { CatalogueUnit } from '../plan/catalogue.ts'
 import type { Plan } from '../plan/schema.ts'
-import type { CuttingEffort } from '../purchase/purchase.ts'
+import { cutMemory, type CuttingEffort } from '../purchase/cut-memory.ts'
 import { hasProblem, kilnOn, masonryOf, type Kiln, type Masonry } from '../work-out.ts'
 import { boughtIn } from './compare-walls.ts'
 import { withWalls, type WallChoice } from './with-walls.ts'
@@ -66,7 +66,7 @@ export function* withinOurMoney(
   limits: DesignLimits,
   batch = 200,
 ): Generator<SearchState, SearchState> {
-  const effort: CuttingEffort = { tidyNodes: 0, known: new Map() }
+  const effort: CuttingEffort = { tidyNodes: 0, known: cutMemory() }
   const of =
     space.walls.length *
     space.aboveM.length *

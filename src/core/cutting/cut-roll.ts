@@ -5,6 +5,7 @@ import { dealer, withoutSpare } from './cut-sheets.ts'
 import { cutUp, extent } from './cut-up.ts'
 import { type SheetItem } from './guillotine-table.ts'
 import { leastRollLength } from './roll-bound.ts'
+import { type CutPattern } from './length-job.ts'
 import { type JoinedPiece, type RollJob, type RollPlan, type RollProblem, type RollSection } from './roll-job.ts'
 import { sectionColumns } from './roll-sections.ts'
 import { inSquareMillimetres, isCount, isSize, type PieceProblem, pieceSizes } from './sheet-checks.ts'
@@ -76,12 +77,15 @@ export function cutRoll(job: RollJob): RollPlan {
   const used = sections.reduce((sum, s) => sum + s.times * (toTicks(s.lengthM) + kerf), -kerf)
   const least = Math.min(used, leastRollLength(acrossRoll, items) - kerf)
   const leastLots = Math.max(1, modulesToCover(toMetres(least), lotM))
-  const lots =
-    roll.sold.by === 'length' ? Math.max(1, modulesToCover(toMetres(used), lotM)) : rollsFor(sections, lotM, job.kerfM)
+  const cutKerfM = kerfIsGood ? job.kerfM : 0
+  const lotsByLength = Math.max(1, modulesToCover(toMetres(used), lotM))
+  const strips = inOrder(sections, roll.sold.by === 'roll' ? lotM : lotsByLength * lotM, cutKerfM)
+  const lots = roll.sold.by === 'length' ? lotsByLength : strips.reduce((sum, s) => sum + s.times, 0)
   const boughtM = lots * lotM
   const piecesM2 = sizes.reduce((sum, s) => sum + s.copies.length * toMetres(s.length) * toMetres(s.width), 0)
   return {
     sections,
+    rolls: strips,
     joined,
     usedM: toMetres(used),
     boughtM,
@@ -97,16 +101,16 @@ export function cutRoll(job: RollJob): RollPlan {
   }
 }
 
-/** Fewest rolls that hold the sections, none of which may straddle two. */
-function rollsFor(sections: readonly RollSection[], rollM: number, kerfM: number): number {
-  const plan = cutLengths({
+/** Fewest rolls, or the one length bought, that hold the sections, none of which may straddle two; with the marks of each. */
+function inOrder(sections: readonly RollSection[], rollM: number, kerfM: number): readonly CutPattern[] {
+  const { patterns } = cutLengths({
     pieces: sections.map((s) => ({ lengthM: s.lengthM, count: s.times })),
     stock: [{ key: 'roll', lengthM: rollM, priceMinor: 1 }],
-    kerfM: Number.isFinite(kerfM) && kerfM >= 0 ? kerfM : 0,
+    kerfM,
     keepM: 0,
     tidyNodes: 0,
   })
-  return plan.cost
+  return patterns
 }
 
 /** The pieces, those wider than the roll both ways as strips of it, and where each came from in the job's list. */
@@ -168,6 +172,7 @@ function joining(stripLengthM: number, overM: number, rollM: number, lapM: numbe
 
 const nothingFrom = (job: RollJob, problems: readonly RollProblem[]): RollPlan => ({
   sections: [],
+  rolls: [],
   joined: [],
   usedM: 0,
   boughtM: 0,

@@ -1,3 +1,4 @@
+import { type CutPattern } from './length-job.ts'
 import { type CutUp, type SheetPiece } from './sheet-job.ts'
 
 /** Rectangles to be cut from a roll of mesh or cloth. */
@@ -46,6 +47,8 @@ export interface JoinedPiece {
 export interface RollPlan {
   /** Lengths cut across the roll, in order from its end, each cut up further. */
   readonly sections: readonly RollSection[]
+  /** The roll, or each roll, as one strip: its sections in cutting order and where to mark them in running measure. */
+  readonly rolls: readonly CutPattern[]
   readonly joined: readonly JoinedPiece[]
   /** Length cut off the roll or rolls, cuts between the sections included. */
   readonly usedM: number

@@ -111,6 +111,7 @@ export function newPlan(first: FirstAnswers): Plan {
       cover: 'sheet',
       kerfM: 0.003,
       keepM: 0.3,
+      owned: {},
     },
     mixes: { concrete, mortar },
     waste: {

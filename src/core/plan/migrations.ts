@@ -13,6 +13,7 @@ function withMissing(raw: Raw, [first = '', ...rest]: readonly string[], value: 
 const NEW_IN_2: Readonly<Record<string, unknown>> = {
   'ground.heights': { frontLeftM: null, rightM: null, rightApartM: null, backM: null, backApartM: null },
   'ground.tests': { ground: null, handful: null, thumb: null, picketM: null },
+  'trays.owned': {},
 }
 
 /** Entry n lifts a plan of version n + 1 to n + 2. Append only: a phone in a drawer may hold any of them. */

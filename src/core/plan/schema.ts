@@ -51,6 +51,17 @@ export const offerSchema = z.strictObject({
   chosen: z.boolean(),
 })
 
+/** Pieces of one size that the builder has already: boards, bars or sheets left from other work. */
+export const ownedSchema = z.strictObject({
+  item: key,
+  /** The make, as of an offer. */
+  variant: z.exactOptional(label),
+  lengthM: within('owned.lengthM'),
+  /** Width of a sheet; 0 for boards and bars. */
+  widthM: metres(3),
+  count: wholeWithin('owned.count'),
+})
+
 /** One firing as it was; what was not weighed or paid stays null. */
 export const firingSchema = z.strictObject({
   day,
@@ -184,6 +195,8 @@ export const planSchema = z.strictObject({
     cover: z.enum(['board', 'sheet', 'framed']),
     kerfM: within('trays.kerfM'),
     keepM: within('trays.keepM'),
+    /** What is at hand to cut from, by an id of its own as offers are. */
+    owned: z.record(key, ownedSchema),
   }),
   mixes: z.strictObject({
     concrete: z.strictObject({ cement: part, sand: part, stone: part, dryFactor: within('mixes.dryFactor') }),
@@ -271,4 +284,5 @@ export type Plan = z.infer<typeof planSchema>
 export type WallUnit = z.infer<typeof wallUnitSchema>
 export type Firing = z.infer<typeof firingSchema>
 export type Upkeep = z.infer<typeof upkeepSchema>
+export type Owned = z.infer<typeof ownedSchema>
 export type Offer = z.infer<typeof offerSchema>

@@ -1,100 +1,157 @@
-import { counted, derive, typed, cited, type Derived } from '../basics/derived.ts'
+import { cited, counted, derive, typed, type Derived } from '../basics/derived.ts'
 import { lotsFor, wholeModulesIn, wholeUp } from '../basics/count.ts'
+import type { Finding } from '../basics/finding.ts'
+import type { RollPlan } from '../cutting/roll-job.ts'
+import type { SheetPlan } from '../cutting/sheet-job.ts'
+import type { Plan } from '../plan/schema.ts'
 import type { Piece } from '../quantities/need.ts'
 import { itemOf } from '../quantities/items.ts'
-import { fitInRoll, fitInSheet, rollRunM } from './flat.ts'
-import { lineFor, type ItemTotal, type PurchaseLine } from './line.ts'
-import { mixCost } from './lot-mix.ts'
-import { isPriced, type Terms } from './offers.ts'
+import type { CuttingEffort } from './cut-memory.ts'
+import { coverJoined, rollTooShort, widthMissing } from './cut-findings.ts'
+import { cutLines, lineFor, type ItemTotal, type PurchaseLine } from './line.ts'
+import type { Terms } from './offers.ts'
+import { ownedOf } from './owned.ts'
+import { acrossRoll, cheapestRolls, type RollPick } from './roll-choice.ts'
+import { cheapestSheets, coverParts } from './sheet-choice.ts'
 
-/**
- * Squares of mesh from rolls, or of covers from sheets: the one offer that costs least (or, without prices, takes the least stuff).
- * A roll sold by the metre is one running length; whole rolls and sheets each give so many whole squares.
- */
-export function flatLines(total: ItemTotal, offers: readonly Terms[], kerfM: number): PurchaseLine[] {
+/** How rolls or sheets of one item are cut up. */
+export type FlatPlan =
+  | { readonly kind: 'roll'; readonly rolls: readonly { readonly widthM: number; readonly plan: RollPlan }[] }
+  | { readonly kind: 'sheets'; readonly plan: SheetPlan }
+
+export interface FlatCut {
+  readonly lines: readonly PurchaseLine[]
+  readonly plan: FlatPlan | null
+  readonly findings: readonly Finding[]
+}
+
+/** Squares of mesh from rolls, or of covers from sheets: cut from the offers that cost least, or without prices take the least stuff. */
+export function flatLines(plan: Plan, total: ItemTotal, offers: readonly Terms[], effort?: CuttingEffort): FlatCut {
   const [piece] = total.needs.flatMap((one) => one.pieces ?? [])
-  if (piece === undefined) return []
-  const choices = offers.map((terms) => ({ terms, ...lotsOf(total, piece, terms, kerfM) }))
-  const worth = ({ terms, lots }: { terms: Terms; lots: Derived<'piece'> }) =>
-    isPriced(terms) ? mixCost(lots.value, terms) : lots.value * terms.lotSize * terms.widthM
-  const best = choices.reduce((least, one) => (worth(one) < worth(least) ? one : least))
-  const { terms, lots, run } = best
+  if (piece === undefined) return { lines: [], plan: null, findings: [] }
+  const wide = offers.filter(({ widthM }) => widthM > 0)
+  if (wide.length === 0) return { lines: [], plan: null, findings: [widthMissing(total.item)] }
+  return itemOf(total.item).cut === 'sheets'
+    ? fromSheets(plan, total, piece, wide, effort)
+    : fromRolls(total, piece, wide, effort)
+}
+
+function fromSheets(
+  plan: Plan,
+  total: ItemTotal,
+  piece: Piece,
+  terms: readonly Terms[],
+  effort?: CuttingEffort,
+): FlatCut {
+  const owned = ownedOf(plan, total.item).filter(({ widthM }) => widthM > 0)
+  const parts = coverParts(piece.lengthM, terms, owned)
+  const { cut, lots } = cheapestSheets(piece, parts, terms, owned, plan.trays.kerfM, effort)
+  const [only] = terms
+  const unit = only === undefined ? 0 : cut.measure === 'area' ? only.lotSize * only.widthM : (only.priceMinor ?? 0)
+  const isSimple = terms.length === 1 && owned.length === 0 && unit > 0 && only?.transportMinor === 0
+  const facts = {
+    owned: owned.reduce((sum, one) => {
+      const { count = 0 } = cut.stock.find(({ key }) => key === one.key) ?? {}
+      return sum + count * one.lengthM * one.widthM
+    }, 0),
+    leastLots: isSimple ? lotsFor(cut.lowerBound, unit) : null,
+  }
+  const lines = cutLines(
+    total,
+    terms.map((one, place) => ({ terms: one, lots: lots[place] ?? 0 })),
+    facts,
+    (one) => boughtArea(total, one),
+  )
+  const count = parts.along * parts.across
+  const findings = count > 1 ? [coverJoined(plan, piece.lengthM, count)] : []
+  return { lines, plan: { kind: 'sheets', plan: cut }, findings }
+}
+
+function fromRolls(total: ItemTotal, piece: Piece, terms: readonly Terms[], effort?: CuttingEffort): FlatCut {
+  const picks = cheapestRolls(piece, terms, effort)
+  if (picks.length === 0) return { lines: [], plan: null, findings: [rollTooShort(total.item, piece.lengthM)] }
+  return {
+    lines: picks.map((pick) => rollLine(total, piece, pick)),
+    plan: { kind: 'roll', rolls: picks.map(({ terms: { widthM }, plan }) => ({ widthM, plan })) },
+    findings: [],
+  }
+}
+
+/** One offer's line: the running length that its squares take, and whole lots of it. */
+function rollLine(total: ItemTotal, piece: Piece, pick: RollPick): PurchaseLine {
   const args = { item: `item.${total.item}` }
-  const width = widthOf(total, terms)
+  const { terms, squares } = pick
+  const N = counted('buy.squares', 'piece', squares, args)
+  const s = counted('buy.square-side', 'm', piece.lengthM, args)
+  const run = runOf(pick, N, s, args)
+  const g = total.gross
+  const covers =
+    squares === piece.count
+      ? g
+      : derive(
+          'buy.covers-squares',
+          g.unit,
+          'g · n / N',
+          { g, n: N, N: counted('buy.squares-all', 'piece', piece.count, args) },
+          (of) => (of.g * of.n) / of.N,
+          { args },
+        )
   const line = lineFor(
     total,
     terms,
-    () => total.gross,
-    () => lots,
-    (n, size) =>
-      derive('buy.bought-area', 'm2', 'n · s · b', { n, s: size, b: width }, (of) => of.n * of.s * of.b, { args }),
+    () => covers,
+    (size) => rollLots(pick, N, s, run, size, args),
+    boughtArea(total, terms),
   )
-  return [run === null ? line : { ...line, run }]
+  return { ...line, run }
 }
 
-const widthOf = ({ item }: ItemTotal, terms: Terms): Derived<'m'> => {
-  const args = { item: `item.${item}` }
-  return terms.id === null
-    ? cited('buy.width', 'm', terms.widthM, 'common-practice', args)
-    : typed('buy.width', 'm', terms.widthM, `offers.${terms.id}.widthM`, args)
+type Args = Readonly<Record<string, string>>
+
+const runOf = ({ terms, plan }: RollPick, N: Derived<'piece'>, s: Derived<'m'>, args: Args): Derived<'m'> => {
+  const across = wholeModulesIn(terms.widthM, s.value)
+  if (across === 0) return counted('buy.run-strips', 'm', plan.usedM, args)
+  const k = counted('buy.across', '1', across, args)
+  return derive('buy.run', 'm', 'ceil(N / k) · s', { N, k, s }, (of) => wholeUp(of.N / of.k) * of.s, { args })
 }
 
-const sizeOf = ({ item }: ItemTotal, terms: Terms): Derived<'m'> => {
-  const args = { item: `item.${item}` }
-  return terms.id === null
-    ? cited('buy.lot-length', 'm', terms.lotSize, 'common-practice', args)
-    : typed('buy.lot-length', 'm', terms.lotSize, `offers.${terms.id}.lotSize`, args)
-}
-
-function lotsOf(
-  total: ItemTotal,
-  piece: Piece,
-  terms: Terms,
-  kerfM: number,
-): { lots: Derived<'piece'>; run: Derived<'m'> | null } {
-  const args = { item: `item.${total.item}` }
-  const waste = total.needs[0]?.waste ?? cited('waste.none', '1', 0, 'common-practice')
-  const N = counted('buy.squares', 'piece', piece.count, args)
-  const s = counted('buy.square-side', 'm', piece.lengthM, args)
-  if (itemOf(total.item).cut === 'sheets') {
-    const { perSheet, parts } = fitInSheet(piece.lengthM, terms.lotSize, terms.widthM, kerfM)
-    const q = counted('buy.parts', '1', parts, args)
-    const k = counted('buy.per-sheet', '1', perSheet, args)
-    const lots = derive('buy.sheets', 'piece', 'ceil(N · q / k)', { N, q, k }, (of) => lotsFor(of.N * of.q, of.k), {
-      args,
-    })
-    return { lots: atLeast(lots, terms, args), run: null }
-  }
-  const fit = fitInRoll(piece.lengthM, terms.widthM)
-  const run = runOf(N, s, fit, args)
-  const gross = derive('buy.run-gross', 'm', 'R · (1 + w)', { R: run, w: waste }, (of) => of.R * (1 + of.w), { args })
-  const inOneRoll = wholeModulesIn(terms.lotSize, piece.lengthM)
-  if (terms.lotName === 'roll' && inOneRoll > 0) {
-    const rows = derive('buy.rows', 'piece', 'ceil(R / s)', { R: gross, s }, (of) => wholeUp(of.R / of.s), { args })
-    const k = counted('buy.rows-per-roll', '1', inOneRoll, args)
-    const lots = derive('buy.rolls', 'piece', 'ceil(r / k)', { r: rows, k }, (of) => wholeUp(of.r / of.k), { args })
-    return { lots: atLeast(lots, terms, args), run: gross }
-  }
-  const size = sizeOf(total, terms)
-  const lots = derive('buy.lots', 'piece', 'ceil(R / s)', { R: gross, s: size }, (of) => lotsFor(of.R, of.s), { args })
-  return { lots: atLeast(lots, terms, args), run: gross }
-}
-
-const runOf = (
+function rollLots(
+  pick: RollPick,
   N: Derived<'piece'>,
   s: Derived<'m'>,
-  fit: ReturnType<typeof fitInRoll>,
-  args: Readonly<Record<string, string>>,
-) => {
-  if (fit.across > 0) {
-    const k = counted('buy.across', '1', fit.across, args)
-    return derive('buy.run', 'm', 'ceil(N / k) · s', { N, k, s }, (of) => rollRunM(of.N, of.s, fit), { args })
-  }
-  const k = counted('buy.strips', '1', fit.strips, args)
-  return derive('buy.run', 'm', 'N · k · s', { N, k, s }, (of) => of.N * of.k * of.s, { args })
+  run: Derived<'m'>,
+  size: Derived,
+  args: Args,
+): Derived<'piece'> {
+  const { terms, lots } = pick
+  const across = acrossRoll({ lengthM: s.value }, terms)
+  if (terms.lotName !== 'roll')
+    return atLeast(
+      derive('buy.lots', 'piece', 'ceil(R / s)', { R: run, s: size }, (of) => lotsFor(of.R, of.s), { args }),
+      terms,
+      args,
+    )
+  if (across === 0) return counted('buy.lots-cut', 'piece', lots, args)
+  const k = counted('buy.across', '1', across, args)
+  const rows = derive('buy.rows', 'piece', 'ceil(N / k)', { N, k }, (of) => wholeUp(of.N / of.k), { args })
+  const each = counted('buy.rows-per-roll', '1', wholeModulesIn(terms.lotSize, s.value), args)
+  const rolls = derive('buy.rolls', 'piece', 'ceil(r / k)', { r: rows, k: each }, (of) => wholeUp(of.r / of.k), {
+    args,
+  })
+  return atLeast(rolls, terms, args)
 }
 
-const atLeast = (lots: Derived<'piece'>, terms: Terms, args: Readonly<Record<string, string>>): Derived<'piece'> =>
+const boughtArea = (total: ItemTotal, terms: Terms) => {
+  const args = { item: `item.${total.item}` }
+  const b =
+    terms.id === null
+      ? cited('buy.width', 'm', terms.widthM, 'common-practice', args)
+      : typed('buy.width', 'm', terms.widthM, `offers.${terms.id}.widthM`, args)
+  return (n: Derived<'piece'>, s: Derived<'m'>): Derived<'m2'> =>
+    derive('buy.bought-area', 'm2', 'n · s · b', { n, s, b }, (of) => of.n * of.s * of.b, { args })
+}
+
+const atLeast = (lots: Derived<'piece'>, terms: Terms, args: Args): Derived<'piece'> =>
   terms.leastLots > lots.value && terms.id !== null
     ? derive(
         'buy.least-or-need',

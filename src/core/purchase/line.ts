@@ -72,19 +72,69 @@ interface Pick {
 
 /** Lines of an item bought by dividing amounts: the first offers are used up whole, the last covers what they leave. */
 export const mixLines = (total: ItemTotal, picks: readonly Pick[]): PurchaseLine[] =>
-  inTurn(total, picks, (terms, count, rest, size, last) => lotsOf(total.item, terms, count, last ? rest : null, size))
+  inTurn(total, total.gross, picks, (terms, count, rest, size, last) =>
+    lotsOf(total.item, terms, count, last ? rest : null, size),
+  )
+
+/** What the cuts say beyond the lots of each offer. */
+export interface CutFacts {
+  /** Amount that comes out of what is owned already, in the item's unit. */
+  readonly owned: number
+  /** No plan takes fewer lots; null where there are several offers, or lots cost nothing. */
+  readonly leastLots: number | null
+}
 
 /** Lines of an item whose lots were found by laying out the cuts. */
-export const cutLines = (total: ItemTotal, picks: readonly Pick[]): PurchaseLine[] =>
-  inTurn(total, picks, (_terms, count) => counted('buy.lots-cut', 'piece', count, argsOf(total.item)))
+export function cutLines(
+  total: ItemTotal,
+  picks: readonly Pick[],
+  { owned, leastLots }: CutFacts,
+  areaOf?: (terms: Terms) => AreaFrom,
+): PurchaseLine[] {
+  const args = argsOf(total.item)
+  const g = total.gross
+  const toBuy =
+    owned === 0
+      ? g
+      : derive(
+          'buy.after-owned',
+          g.unit,
+          'max(g − o, 0)',
+          { g, o: counted('buy.owned', g.unit, owned, args) },
+          (of) => Math.max(of.g - of.o, 0),
+          { args },
+        )
+  const lotsFrom: LotsFrom = ({ leastLots: order }, count) =>
+    leastLots === null || count <= order
+      ? counted('buy.lots-cut', 'piece', count, args)
+      : derive(
+          'buy.lots-cut',
+          'piece',
+          'b + e',
+          {
+            b: counted('buy.lots-bound', 'piece', leastLots, args),
+            e: counted('buy.lots-open', 'piece', count - leastLots, args),
+          },
+          (of) => of.b + of.e,
+          { args },
+        )
+  return inTurn(total, toBuy, picks, lotsFrom, areaOf)
+}
 
+type AreaFrom = (lots: Derived<'piece'>, size: Derived<'m'>) => Derived<'m2'>
 type LotsFrom = (terms: Terms, count: number, rest: Derived, size: Derived, last: boolean) => Derived<'piece'>
 
 /** One line after the other: each covers what it brings, the last whatever is left. */
-function inTurn(total: ItemTotal, picks: readonly Pick[], lotsFrom: LotsFrom): PurchaseLine[] {
+function inTurn(
+  total: ItemTotal,
+  toBuy: Derived,
+  picks: readonly Pick[],
+  lotsFrom: LotsFrom,
+  areaOf?: (terms: Terms) => AreaFrom,
+): PurchaseLine[] {
   const used = picks.filter((pick) => pick.lots > 0)
   const args = argsOf(total.item)
-  let rest = total.gross
+  let rest = toBuy
   return used.map(({ terms, lots: count }, at) => {
     const last = at === used.length - 1
     const g = rest
@@ -94,6 +144,7 @@ function inTurn(total: ItemTotal, picks: readonly Pick[], lotsFrom: LotsFrom): P
       (bought) =>
         last ? g : derive('buy.covers', g.unit, 'min(g, b)', { g, b: bought }, (of) => Math.min(of.g, of.b), { args }),
       (size) => lotsFrom(terms, count, g, size, last),
+      areaOf?.(terms),
     )
     rest = derive('buy.rest', g.unit, 'g − c', { g, c: line.covers }, (of) => of.g - of.c, { args })
     return line
@@ -116,7 +167,7 @@ export function lineFor(
   terms: Terms,
   coversFrom: (bought: Derived) => Derived,
   lotsFrom: (size: Derived) => Derived<'piece'>,
-  areaFrom?: (lots: Derived<'piece'>, size: Derived<'m'>) => Derived<'m2'>,
+  areaFrom?: AreaFrom,
 ): PurchaseLine {
   const { item, needs, net, gross } = total
   const args = argsOf(item)

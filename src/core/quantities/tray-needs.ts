@@ -53,13 +53,20 @@ const perTray = (kind: string, count: number): Derived<'1'> =>
     ? typed('tray.battens', '1', count, 'trays.battens')
     : cited('tray.rails-each', '1', count, 'common-practice')
 
-/** Mesh by area, net of what the roll's width leaves over. */
+/** Mesh by area, net of what the roll's width leaves over; waste is whole spare squares, since a spare strip mends no torn one. */
 function meshNeed(plan: Plan, tray: TrayFrame): Need {
   const waste = typed('waste.mesh', '1', plan.waste.mesh, 'waste.mesh')
   const area = derive('need.mesh', 'm2', 'N · s^2', { N: tray.count, s: tray.mesh }, (of) => of.N * of.s ** 2)
   return {
     ...need('mesh', 'trays', 'trays', area, waste),
-    pieces: [{ lengthM: tray.mesh.value, widthM: tray.mesh.value, count: tray.count.value, label: 'piece.mesh' }],
+    pieces: [
+      {
+        lengthM: tray.mesh.value,
+        widthM: tray.mesh.value,
+        count: wholeUp(tray.count.value * (1 + waste.value)),
+        label: 'piece.mesh',
+      },
+    ],
   }
 }
 

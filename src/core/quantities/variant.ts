@@ -14,7 +14,7 @@ export function variantOf({ walls, trays }: Plan, item: ItemKey): string {
 
 const millimetres = (lengthM: number): string => String(wholeNear(lengthM * 1000))
 
-/** Is an offer for what this plan takes? One that names no make is for any. */
-export const offerFits = (plan: Plan, item: ItemKey, offer: Offer): boolean =>
+/** Is an offer, or a thing at hand, for what this plan takes? One that names no make is for any. */
+export const offerFits = (plan: Plan, item: ItemKey, offer: Pick<Offer, 'item' | 'variant'>): boolean =>
   offer.item === item &&
   (offer.variant === undefined || offer.variant === '' || offer.variant === variantOf(plan, item))

@@ -1,5 +1,4 @@
 import type { Finding } from '../../basics/finding.ts'
-import { cutSheets } from '../../cutting/cut-sheets.ts'
 import type { CutPattern } from '../../cutting/length-job.ts'
 import type { CutSheet } from '../../cutting/sheet-job.ts'
 import { settingOut } from '../../geometry/setting-out.ts'
@@ -7,12 +6,13 @@ import type { Site } from '../../geometry/site.ts'
 import type { Layout, PlacedUnit, WallId } from '../../layout/contract.ts'
 import type { Purchase } from '../../purchase/purchase.ts'
 import { courseView } from './course-view.ts'
-import { boardView, sheetView } from './cutting-view.ts'
+import { boardView, rollViews } from './cutting-view.ts'
 import type { Drawing, Point } from './drawing.ts'
 import { elevationView, faceOf, unitOnFace } from './elevation-view.ts'
 import { frontView } from './front-view.ts'
 import { insideView, outlineInside, unitInside } from './inside-view.ts'
 import { planView, type DrawnKiln } from './plan-view.ts'
+import { sectionsOf, sheetView } from './sheet-view.ts'
 import { sectionView } from './section-view.ts'
 import { settingOutView } from './setting-out-view.ts'
 import { tapeView } from './tape-view.ts'
@@ -35,6 +35,7 @@ export type ViewKey =
   | 'tray-corner'
   | 'wall-layers'
   | `board-${number}`
+  | `roll-${number}`
   | `sheet-${number}`
   | `setout-${number}`
   | 'tapes'
@@ -56,7 +57,8 @@ export const viewsOf = (kiln: LaidKiln): readonly ViewKey[] => [
   'tray-seat',
   'tray-corner',
   ...boardsOf(kiln).map((_, index): ViewKey => `board-${index + 1}`),
-  ...coverSheetsOf(kiln).map((_, index): ViewKey => `sheet-${index + 1}`),
+  ...rollsOf(kiln).map((_, index): ViewKey => `roll-${index + 1}`),
+  ...sheetsOf(kiln).map((_, index): ViewKey => `sheet-${index + 1}`),
   'wall-layers',
   ...settingOutOf(kiln).steps.map((_, index): ViewKey => `setout-${index + 1}`),
   'tapes',
@@ -68,22 +70,20 @@ const settingOutOf = ({ geometry, site, plan }: LaidKiln) =>
 const boardsOf = ({ purchase }: LaidKiln): readonly CutPattern[] =>
   [...purchase.cutting.values()].flatMap(({ patterns }) => patterns)
 
-/** How the cover sheets are cut, where what is bought is one size of sheet and the cuts come out of as many as are bought. */
-function coverSheetsOf({ plan, purchase }: LaidKiln): readonly CutSheet[] {
-  const [line, ...others] = purchase.lines.filter(({ item }) => item === 'cover-sheet')
-  if (line === undefined || others.length > 0) return []
-  const { sheets } = cutSheets({
-    pieces: line.needs.flatMap(({ pieces }) =>
-      (pieces ?? []).map(({ lengthM, count, label }) => ({ lengthM, widthM: lengthM, count, label })),
-    ),
-    sheets: [{ key: line.item, lengthM: line.lotSize.value, widthM: line.widthM, priceMinor: null }],
-    kerfM: plan.trays.kerfM,
-  })
-  return sheets.reduce((sum, { times }) => sum + times, 0) === line.lots.value ? sheets : []
-}
+/** Every roll laid out with its marks. */
+const rollsOf = ({ purchase }: LaidKiln): readonly Drawing[] =>
+  [...purchase.flat.values()].flatMap((flat) =>
+    flat.kind === 'roll' ? flat.rolls.flatMap(({ plan }) => plan.rolls.flatMap(rollViews)) : [],
+  )
+
+/** Sheets, and sections of a roll that are cut further than across it. */
+const sheetsOf = ({ purchase }: LaidKiln): readonly CutSheet[] =>
+  [...purchase.flat.values()].flatMap((flat) =>
+    flat.kind === 'sheets' ? flat.plan.sheets : flat.rolls.flatMap(sectionsOf),
+  )
 
 /** The number behind a view's name, or null where it is of another kind. */
-const numberIn = (view: ViewKey, kind: 'course' | 'board' | 'sheet' | 'setout'): number | null =>
+const numberIn = (view: ViewKey, kind: 'course' | 'board' | 'roll' | 'sheet' | 'setout'): number | null =>
   view.startsWith(`${kind}-`) ? Number(view.slice(kind.length + 1)) : null
 
 const courseOf = (view: ViewKey): number | null => numberIn(view, 'course')
@@ -100,8 +100,10 @@ function numberedView(view: ViewKey, kiln: LaidKiln): Drawing | null {
   if (course !== null) return courseView(kiln.layout, kiln.plan.walls.unit.cells, course)
   const board = boardsOf(kiln)[(numberIn(view, 'board') ?? 0) - 1]
   if (board !== undefined) return boardView(board)
+  const roll = rollsOf(kiln)[(numberIn(view, 'roll') ?? 0) - 1]
+  if (roll !== undefined) return roll
   const sheetNumber = numberIn(view, 'sheet')
-  const sheet = sheetNumber === null ? undefined : coverSheetsOf(kiln)[sheetNumber - 1]
+  const sheet = sheetNumber === null ? undefined : sheetsOf(kiln)[sheetNumber - 1]
   if (sheet !== undefined) return sheetView(sheet)
   const step = settingOutOf(kiln).steps[(numberIn(view, 'setout') ?? 0) - 1]
   if (step !== undefined) return settingOutView(step)

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
-import { boardView, sheetView } from '../../../../src/core/documents/drawings/cutting-view.ts'
+import { boardView } from '../../../../src/core/documents/drawings/cutting-view.ts'
+import { sheetView } from '../../../../src/core/documents/drawings/sheet-view.ts'
 import type { Shape } from '../../../../src/core/documents/drawings/drawing.ts'
 import { settingOutView } from '../../../../src/core/documents/drawings/setting-out-view.ts'
 import { drawnTimes, tapeView } from '../../../../src/core/documents/drawings/tape-view.ts'

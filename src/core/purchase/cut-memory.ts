@@ -1,0 +1,37 @@
+import { cutLengths } from '../cutting/cut-lengths.ts'
+import { cutRoll } from '../cutting/cut-roll.ts'
+import { cutSheets } from '../cutting/cut-sheets.ts'
+import type { CuttingPlan, LengthJob } from '../cutting/length-job.ts'
+import type { RollJob, RollPlan } from '../cutting/roll-job.ts'
+import type { SheetJob, SheetPlan } from '../cutting/sheet-job.ts'
+
+/** Cutting plans by the job they answer; filled as jobs are met. */
+export interface CutMemory {
+  readonly lengths: Map<string, CuttingPlan>
+  readonly rolls: Map<string, RollPlan>
+  readonly sheets: Map<string, SheetPlan>
+}
+
+export const cutMemory = (): CutMemory => ({ lengths: new Map(), rolls: new Map(), sheets: new Map() })
+
+/** How cutting is worked out where thousands of plans are: no search beyond the least cost, and each job once. */
+export interface CuttingEffort {
+  readonly tidyNodes: number
+  readonly known?: CutMemory
+}
+
+function once<Job, Found>(cut: (job: Job) => Found, job: Job, known: Map<string, Found> | undefined): Found {
+  if (known === undefined) return cut(job)
+  const name = JSON.stringify(job)
+  const found = known.get(name) ?? cut(job)
+  known.set(name, found)
+  return found
+}
+
+export const lengthsOnce = (job: LengthJob, effort?: CuttingEffort): CuttingPlan =>
+  once(cutLengths, effort === undefined ? job : { ...job, tidyNodes: effort.tidyNodes }, effort?.known?.lengths)
+
+export const rollOnce = (job: RollJob, effort?: CuttingEffort): RollPlan => once(cutRoll, job, effort?.known?.rolls)
+
+export const sheetsOnce = (job: SheetJob, effort?: CuttingEffort): SheetPlan =>
+  once(cutSheets, job, effort?.known?.sheets)
