@@ -52,7 +52,7 @@ export const offerSchema = z.strictObject({
 })
 
 /** Pieces of one size that the builder has already: boards, bars or sheets left from other work. */
-export const ownedSchema = z.strictObject({
+const ownedSchema = z.strictObject({
   item: key,
   /** The make, as of an offer. */
   variant: z.exactOptional(label),
@@ -284,5 +284,4 @@ export type Plan = z.infer<typeof planSchema>
 export type WallUnit = z.infer<typeof wallUnitSchema>
 export type Firing = z.infer<typeof firingSchema>
 export type Upkeep = z.infer<typeof upkeepSchema>
-export type Owned = z.infer<typeof ownedSchema>
 export type Offer = z.infer<typeof offerSchema>
