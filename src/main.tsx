@@ -6,6 +6,7 @@ import { App, fetchAhead } from './app/screens/App.tsx'
 import { keptLight, showLight } from './app/screens/light.ts'
 import { isSafeToReload, startApp } from './app/state/actions.ts'
 import { followOffline } from './app/state/offline-actions.ts'
+import { startLanguage } from './app/words/language.ts'
 
 declare const __BUILD__: string
 document.documentElement.dataset['build'] = __BUILD__
@@ -15,9 +16,15 @@ const root = document.getElementById('root')
 if (root === null) throw new Error('no #root')
 void startApp()
 followOffline(isSafeToReload)
-createRoot(root).render(
-  <StrictMode>
-    <App />
-  </StrictMode>,
-)
-fetchAhead()
+const page = createRoot(root)
+// Where the words of another language cannot be had, the app starts in English.
+void startLanguage()
+  .catch(() => {})
+  .then(() => {
+    page.render(
+      <StrictMode>
+        <App />
+      </StrictMode>,
+    )
+    fetchAhead()
+  })

@@ -4,8 +4,9 @@ import { Toast } from '../parts/Toast.tsx'
 import { clearNotice } from '../state/notices.ts'
 import { useApp } from '../state/use-app.ts'
 import { say } from '../words/catalogue.ts'
+import { openWords } from '../words/language.ts'
 import { DEFAULT_SHOW } from '../words/show.ts'
-import { useWords, WordsProvider } from '../words/use-words.tsx'
+import { useLanguage, useWords, WordsProvider } from '../words/use-words.tsx'
 import './app.css'
 import { Crash } from './Crash.tsx'
 import { FrontPage } from './front/FrontPage.tsx'
@@ -13,16 +14,19 @@ import type { Route } from './route.ts'
 import { useRoute } from './use-route.ts'
 
 // The screens of a plan bring the arithmetic and most words with them; the front page does not wait for those.
-const loadPlan = () => import('./PlanHere.tsx')
-const loadNew = () => import('./new-plan/NewPlan.tsx')
+const withWords = async <T,>(screen: Promise<T>): Promise<T> => (await Promise.all([screen, openWords()]))[0]
+const loadPlan = () => withWords(import('./PlanHere.tsx'))
+const loadNew = () => withWords(import('./new-plan/NewPlan.tsx'))
+const loadTrust = () => withWords(import('./trust/TrustPage.tsx'))
 const PlanHere = lazy(() => loadPlan().then(({ PlanHere: screen }) => ({ default: screen })))
 const Settings = lazy(() => import('./settings/Settings.tsx').then(({ Settings: screen }) => ({ default: screen })))
-const TrustPage = lazy(() => import('./trust/TrustPage.tsx').then(({ TrustPage: screen }) => ({ default: screen })))
+const TrustPage = lazy(() => loadTrust().then(({ TrustPage: screen }) => ({ default: screen })))
 const NewPlan = lazy(() => loadNew().then(({ NewPlan: screen }) => ({ default: screen })))
 
 /** The whole app: one screen at a time, by the address. */
 export function App() {
   const route = useRoute()
+  useLanguage()
   const planId = route.screen === 'plan' ? route.id : null
   return (
     <WordsProvider show={DEFAULT_SHOW}>

@@ -1,4 +1,3 @@
-import '../words/add-plan-words.ts'
 import { lazy, memo, Suspense, useCallback, useEffect, useMemo, useState } from 'react'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { WorkedOut } from '../../core/work-out.ts'

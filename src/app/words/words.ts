@@ -3,6 +3,7 @@ import type { Finding, FindingArg, Remedy } from '../../core/basics/finding.ts'
 import type { Unit } from '../../core/basics/unit.ts'
 import { hasWord, say, sayNamed, type WordArgs, type WordKey } from './catalogue.ts'
 import { showFigure, showShare } from './figure.ts'
+import { languageNow, type Language } from './language.ts'
 import { showLength } from './length.ts'
 import { showNumber } from './locale.ts'
 import { showMass } from './mass.ts'
@@ -12,6 +13,7 @@ import { inLine, type Figure, type Show } from './show.ts'
 /** Everything that turns numbers and names into text for one reader. */
 export interface Words {
   readonly show: Show
+  readonly language: Language
   readonly say: (key: WordKey, args?: WordArgs) => string
   readonly named: (key: string, args?: WordArgs) => string
   readonly number: (value: number, most?: number) => string
@@ -28,7 +30,7 @@ export interface Words {
   readonly remedy: (remedy: Pick<Remedy, 'kind' | 'args'>) => string
 }
 
-export function wordsFor(show: Show): Words {
+export function wordsFor(show: Show, language = languageNow()): Words {
   const text = (arg: FindingArg): string | number => {
     if (typeof arg === 'number') return arg
     if (typeof arg === 'string') return hasWord(arg) ? sayNamed(arg) : arg
@@ -38,6 +40,7 @@ export function wordsFor(show: Show): Words {
     Object.fromEntries(Object.entries(args).map(([name, arg]) => [name, text(arg)]))
   return {
     show,
+    language,
     say,
     named: sayNamed,
     number: showNumber,

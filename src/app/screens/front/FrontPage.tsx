@@ -7,6 +7,7 @@ import { NoticeBox } from '../../parts/NoticeBox.tsx'
 import type { PlanRow } from '../../state/app-state.ts'
 import { useApp } from '../../state/use-app.ts'
 import { useWords } from '../../words/use-words.tsx'
+import { LanguageChoice } from '../LanguageChoice.tsx'
 import { Page } from '../Page.tsx'
 import { FRONT, NEW, SETTINGS } from '../route.ts'
 import { ExampleSheet } from './ExampleSheet.tsx'
@@ -77,6 +78,7 @@ export function FrontPage() {
         <PlanShelf rows={rows} onTools={setTooled} />
       )}
       <OfflineLine />
+      <LanguageChoice />
       {isChoosing && (
         <ExampleSheet
           onClose={() => {

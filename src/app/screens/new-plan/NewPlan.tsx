@@ -1,4 +1,3 @@
-import '../../words/add-plan-words.ts'
 import { useMemo, useState, type ReactNode } from 'react'
 import { chambersFor } from '../../../core/fish/load.ts'
 import { CATALOGUE_SOILS, CATALOGUE_UNITS } from '../../../core/plan/catalogue.ts'

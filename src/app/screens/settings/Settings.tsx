@@ -2,6 +2,7 @@ import { LinkButton } from '../../parts/Button.tsx'
 import { Header } from '../../parts/Header.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import { OfflineLine } from '../front/OfflineLine.tsx'
+import { LanguageChoice } from '../LanguageChoice.tsx'
 import { LightChoice } from '../LightChoice.tsx'
 import { Page } from '../Page.tsx'
 import { FRONT, SETTINGS, TRUST } from '../route.ts'
@@ -18,6 +19,7 @@ export function Settings() {
         <Header title={<h1>{say('settings.title')}</h1>} back={{ href: FRONT, label: say('app.back-to-plans') }} />
       }
     >
+      <LanguageChoice />
       <LightChoice />
       <p className="quiet">{say('settings.light-why')}</p>
       <p className="quiet">{say('settings.units-why')}</p>

@@ -13,7 +13,6 @@ import { Page } from '../Page.tsx'
 import { FRONT, TRUST } from '../route.ts'
 import { sourceText } from '../working/source-text.ts'
 import './trust.css'
-import '../../words/add-plan-words.ts'
 
 const LIMITS_OF_NUMBERS = ['site', 'load', 'fire', 'food', 'prices'] as const
 
