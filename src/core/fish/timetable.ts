@@ -1,4 +1,5 @@
 import { lotsFor, wholeDown } from '../basics/count.ts'
+import { cited, derive, typed, type Derived } from '../basics/derived.ts'
 import type { Plan } from '../plan/schema.ts'
 import { FISH_DATA } from './fish-data.ts'
 
@@ -59,3 +60,17 @@ function turnsWithin(hours: number, everyHours: number): { readonly count: numbe
 /** Hours from lighting to unloading. */
 export const firingHours = ({ firing }: Pick<Plan, 'firing'>): number =>
   EMBERS_HOURS + firing.cookHours + firing.dryHours
+
+/** The same with its working. */
+export const firingTime = ({ firing }: Pick<Plan, 'firing'>): Derived<'h'> =>
+  derive(
+    'firing.hours',
+    'h',
+    'e + c + d',
+    {
+      e: cited('firing.embers', 'h', EMBERS_HOURS, 'common-practice'),
+      c: typed('firing.cook-hours', 'h', firing.cookHours, 'firing.cookHours'),
+      d: typed('firing.dry-hours', 'h', firing.dryHours, 'firing.dryHours'),
+    },
+    (v) => v.e + v.c + v.d,
+  )

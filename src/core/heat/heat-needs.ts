@@ -1,6 +1,6 @@
 import { cited, derive, typed, type Derived } from '../basics/derived.ts'
 import { FISH_DATA } from '../fish/fish-data.ts'
-import { firingHours } from '../fish/timetable.ts'
+import { firingTime } from '../fish/timetable.ts'
 import { PI } from '../fish/tray-mass.ts'
 import type { Plan } from '../plan/schema.ts'
 import { wallHeat } from './firing-heat.ts'
@@ -94,7 +94,7 @@ export function groundHeat(plan: Plan, end: 'low' | 'high'): Derived<'J'> {
   const hotter = end === 'low' ? HEAT_DATA.fireZone.hotterLowK : HEAT_DATA.fireZone.hotterHighK
   const { cookDegC, cookHours, dryDegC, dryHours, airDegC } = plan.firing
   const mean = (cookDegC * cookHours + dryDegC * dryHours) / (cookHours + dryHours) + hotter - airDegC
-  const hours = typed('firing.hours', 'h', firingHours(plan), 'firing.dryHours')
+  const hours = firingTime(plan)
   const seconds = derive(
     'firing.seconds',
     's',

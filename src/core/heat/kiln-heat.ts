@@ -1,12 +1,13 @@
+import { wholeNear } from '../basics/count.ts'
 import type { Derived } from '../basics/derived.ts'
 import type { Finding } from '../basics/finding.ts'
 import type { TrayFrame } from '../fish/tray-frame.ts'
 import type { Plan } from '../plan/schema.ts'
+import { airFindings } from './air-findings.ts'
 import { compareFillings, type FillingWorth } from './compare-fillings.ts'
 import { breezePressure, kilnDraught } from './draught.ts'
 import { wallMoments } from './firing-heat.ts'
 import { HEAT_DATA } from './heat-data.ts'
-import { dryingAir } from './humid-air.ts'
 import type { HeatMoment } from './conduct.ts'
 
 /** Everything about heat that a screen shows. It takes some hundredths of a second: work it out where it is shown, and keep it. */
@@ -43,21 +44,9 @@ const finding = (level: Finding['level'], kind: string, args: Finding['args'], c
 
 /** The outer face against what a bare hand bears: a touch of a second, or a minute. Thresholds in the way of ISO 13732-1, from memory. */
 function outsideFinding({ cold, repeated }: FillingWorth): Finding {
-  const degC = Math.max(cold.peakOutside.value, repeated.peakOutside.value)
+  const degC = wholeNear(Math.max(cold.peakOutside.value, repeated.peakOutside.value))
   const { minuteDegC, secondDegC } = HEAT_DATA.burn
   if (degC >= secondDegC) return finding('caution', 'outside-burns-touch', { degC, limit: secondDegC }, 'walls')
   if (degC >= minuteDegC) return finding('caution', 'outside-burns-minute', { degC, limit: minuteDegC }, 'walls')
   return finding('good', 'outside-bearable', { degC, limit: minuteDegC }, 'walls')
-}
-
-/** Little room for water in the air: below this, kg of water per kg of air, damp weather holds drying up. From memory. */
-const LITTLE_PICK_UP = 0.006
-
-function airFindings({ firing }: Plan): Finding[] {
-  const { mostPickUp } = dryingAir(firing.airDegC, firing.airHumidity, firing.dryDegC)
-  if (firing.dryHours === 0) return []
-  const grams = 1000 * mostPickUp
-  return mostPickUp < LITTLE_PICK_UP
-    ? [finding('caution', 'air-limits-drying', { grams, humidity: firing.airHumidity }, 'catch')]
-    : [finding('good', 'air-dries', { grams }, 'catch')]
 }

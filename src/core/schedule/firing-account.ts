@@ -1,6 +1,6 @@
 import { wholeNear } from '../basics/count.ts'
 import { derive, typed, type Derived } from '../basics/derived.ts'
-import type { Plan } from '../plan/schema.ts'
+import type { Firing, Plan } from '../plan/schema.ts'
 
 /** Money of one firing in minor units: what it cost, what it brought, what is left. */
 export interface FiringAccount {
@@ -44,4 +44,21 @@ export function firingAccount(
     sales,
     net: derive('account.net', 'money', 's − c', { s: sales, c: cost }, (v) => v.s - v.c),
   }
+}
+
+type OpenMoney = Pick<Firing, 'fishCostMinor' | 'woodCostMinor' | 'otherCostMinor' | 'salesMinor'>
+
+/** Money of a logged firing that is still open, by the plan's prices and the masses written down; what is missing either stays open. */
+export function openMoneyByPrices({ run }: Plan, firing: Firing): Partial<OpenMoney> {
+  const by = (massKg: number | null, priceMinor: number | null) =>
+    massKg === null || priceMinor === null ? null : wholeNear(massKg * priceMinor)
+  const priced: OpenMoney = {
+    fishCostMinor: by(firing.freshKg, run.freshPriceMinor),
+    woodCostMinor: by(firing.woodKg, run.woodPriceMinor),
+    otherCostMinor: run.otherCostMinor,
+    salesMinor: by(firing.productKg, run.smokedPriceMinor),
+  }
+  return Object.fromEntries(
+    Object.entries(priced).filter(([field, minor]) => minor !== null && firing[field as keyof OpenMoney] === null),
+  )
 }

@@ -1,9 +1,10 @@
-import { derive, sumOf, typed, type Derived } from '../basics/derived.ts'
+import { cited, derive, sumOf, typed, type Derived } from '../basics/derived.ts'
 import type { Finding } from '../basics/finding.ts'
 import type { Range } from '../basics/range.ts'
 import { drying } from '../fish/drying.ts'
 import { FISH_DATA } from '../fish/fish-data.ts'
 import type { Firing, Plan } from '../plan/schema.ts'
+import { logFindings } from './firing-log-findings.ts'
 
 /** One firing of the log beside what was to be expected of it. What was not weighed or paid gives null, never zero. */
 export interface LoggedFiring {
@@ -16,6 +17,8 @@ export interface LoggedFiring {
   readonly woodPerProduct: Derived<'kg/kg'> | null
   readonly net: Derived<'money'> | null
   readonly expectedProduct: Range<'kg'>
+  /** The same on a kilogram of fish as landed. */
+  readonly expectedYield: Range<'kg/kg'> | null
   readonly yieldIs: Against | null
   readonly woodIs: Against | null
 }
@@ -29,52 +32,62 @@ export interface FiringLog {
   readonly fresh: Derived<'kg'>
   readonly product: Derived<'kg'>
   readonly wood: Derived<'kg'>
+  /** Over the firings that were weighed: product and wood on a kilogram of their own fish. */
+  readonly yieldOfFresh: Derived<'kg/kg'> | null
+  readonly woodPerFresh: Derived<'kg/kg'> | null
+  readonly expectedWood: Range<'kg/kg'>
   /** Over all firings whose money is known. */
   readonly net: Derived<'money'>
   readonly netOf: number
-  /** Entries that cannot be: more out than in. Kept as typed. */
+  /** Entries that cannot be, or hardly: more out than in, days that cross. Kept as typed. */
   readonly findings: readonly Finding[]
 }
 
-export function firingLog(plan: Plan): FiringLog {
+/** The log of a plan; `today` comes from outside, to tell days that are yet to come. */
+export function firingLog(plan: Plan, today: string | null = null): FiringLog {
   const firings = Object.entries(plan.run.firings)
     .toSorted(([idA, a], [idB, b]) => byText(a.day, b.day) || byText(idA, idB))
     .map(([id, firing]) => logged(plan, id, firing))
   const nets = firings.flatMap((one) => one.net ?? [])
-  const masses = (id: string, field: 'freshKg' | 'productKg' | 'woodKg') =>
+  const masses = (id: string, field: Weighed, of = firings) =>
     sumOf(
       id,
       'kg',
-      firings.flatMap((one) => massOf(one.id, one.firing, field) ?? []),
+      of.flatMap((one) => massOf(one.id, one.firing, field) ?? []),
     )
+  const product = masses('log.product-all', 'productKg')
+  const wood = masses('log.wood-all', 'woodKg')
+  const freshWhere = (field: Weighed) =>
+    masses(
+      'log.fresh-weighed',
+      'freshKg',
+      firings.filter(({ firing }) => firing[field] !== null),
+    )
+  const { ratioLow, ratioHigh, ratioSource } = FISH_DATA.wood
   return {
     firings,
     fresh: masses('log.fresh-all', 'freshKg'),
-    product: masses('log.product-all', 'productKg'),
-    wood: masses('log.wood-all', 'woodKg'),
+    product,
+    wood,
+    yieldOfFresh: ratio('log.yield-all', product, freshWhere('productKg')),
+    woodPerFresh: ratio('log.wood-per-fresh-all', wood, freshWhere('woodKg')),
+    expectedWood: {
+      low: cited('wood.ratio-low', 'kg/kg', ratioLow, ratioSource),
+      high: cited('wood.ratio-high', 'kg/kg', ratioHigh, ratioSource),
+    },
     net: sumOf('log.net-all', 'money', nets),
     netOf: nets.length,
-    findings: firings.filter(({ firing }) => (firing.productKg ?? 0) > firing.freshKg).map(moreOutThanIn),
+    findings: firings.flatMap(({ firing }) => logFindings(plan, firing, today)),
   }
 }
 
-const moreOutThanIn = ({ firing }: LoggedFiring): Finding => ({
-  level: 'problem',
-  kind: 'more-out-than-in',
-  args: {
-    day: firing.day,
-    fresh: { value: firing.freshKg, unit: 'kg' },
-    product: { value: firing.productKg ?? 0, unit: 'kg' },
-  },
-  card: 'catch',
-  remedies: [],
-})
+type Weighed = 'freshKg' | 'productKg' | 'woodKg'
 
 const byText = (a: string, b: string) => (a < b ? -1 : a > b ? 1 : 0)
 
 const LOG_IDS = { freshKg: 'log.fresh', productKg: 'log.product', woodKg: 'log.wood' } as const
 
-function massOf(id: string, firing: Firing, field: keyof typeof LOG_IDS): Derived<'kg'> | null {
+function massOf(id: string, firing: Firing, field: Weighed): Derived<'kg'> | null {
   const value = firing[field]
   return value === null ? null : typed(LOG_IDS[field], 'kg', value, `run.firings.${id}.${field}`, { day: firing.day })
 }
@@ -93,6 +106,8 @@ function logged(plan: Plan, id: string, firing: Firing): LoggedFiring {
   const wood = massOf(id, firing, 'woodKg')
   const woodPerFresh = ratio('log.wood-per-fresh', wood, fresh)
   const expectedProduct = drying(plan, fresh).productRange
+  const least = ratio('log.expected-yield', expectedProduct.low, fresh)
+  const most = ratio('log.expected-yield', expectedProduct.high, fresh)
   const { ratioLow, ratioHigh } = FISH_DATA.wood
   return {
     id,
@@ -102,6 +117,7 @@ function logged(plan: Plan, id: string, firing: Firing): LoggedFiring {
     woodPerProduct: ratio('log.wood-per-product', wood, product),
     net: netOf(id, firing),
     expectedProduct,
+    expectedYield: least && most && { low: least, high: most },
     yieldIs: product === null ? null : against(product.value, expectedProduct.low.value, expectedProduct.high.value),
     woodIs: woodPerFresh === null ? null : against(woodPerFresh.value, ratioLow, ratioHigh),
   }

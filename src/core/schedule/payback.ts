@@ -5,6 +5,7 @@ import { FISH_DATA } from '../fish/fish-data.ts'
 import type { FishLoad } from '../fish/load.ts'
 import type { Plan } from '../plan/schema.ts'
 import { firingAccount, type FiringAccount } from './firing-account.ts'
+import type { FiringLog } from './firing-log.ts'
 
 /** When the kiln has paid for itself and what it adds to a kilogram of product, on usual days, at one end of the wood's range. */
 export interface Payback {
@@ -18,6 +19,31 @@ export interface Payback {
   /** Kiln and trays spread over their own lives, in a year and on a kilogram of product. */
   readonly yearly: Derived<'money'>
   readonly perKilogram: Derived<'money/kg'>
+  /** Fish, wood, all else and the kiln on a kilogram of product: below this price the work earns nothing. */
+  readonly costPerKilogram: Derived<'money/kg'>
+}
+
+/** What the log itself says: how much of the kiln's cost is back, and how many more firings like those so far. */
+export interface PaidBack {
+  readonly left: Derived<'money'>
+  readonly mean: Derived<'money'>
+  /** Null where firings have left nothing so far. */
+  readonly more: Derived<'piece'> | null
+}
+
+/** Null while no firing has all its money written down. */
+export function paidBack(log: Pick<FiringLog, 'net' | 'netOf'>, costs: Pick<Costs, 'total'>): PaidBack | null {
+  if (log.netOf === 0) return null
+  const n = counted('log.net-count', 'piece', log.netOf)
+  const mean = derive('log.net-mean', 'money', 'S / n', { S: log.net, n }, (v) => v.S / v.n)
+  const left = derive('payback.left', 'money', 'max(0, C − S)', { C: costs.total, S: log.net }, (v) =>
+    Math.max(0, v.C - v.S),
+  )
+  const more =
+    mean.value > 0
+      ? derive('payback.more', 'piece', 'ceil(L / m)', { L: left, m: mean }, (v) => lotsFor(v.L, v.m))
+      : null
+  return { left, mean, more }
 }
 
 /** Null while prices are missing. Figures rest on usual days; lean days bring less. */
@@ -62,7 +88,14 @@ export function payback(plan: Plan, load: FishLoad, costs: Costs, end: 'low' | '
     { Y: yearly, d: firingDays, s: perDay, P: masses.product },
     (v) => v.Y / (v.d * v.s * v.P),
   )
-  return { account, complete: costs.unpriced.length === 0, firings, days, yearly, perKilogram }
+  const costPerKilogram = derive(
+    'payback.cost-per-kilogram',
+    'money/kg',
+    'c / P + k',
+    { c: account.cost, P: masses.product, k: perKilogram },
+    (v) => v.c / v.P + v.k,
+  )
+  return { account, complete: costs.unpriced.length === 0, firings, days, yearly, perKilogram, costPerKilogram }
 }
 
 /** Masses of one firing on a usual day: the day's fish shared over its firings. */

@@ -19,8 +19,9 @@ export const isPlanCard = (card: string | null): card is PlanCard => PLAN_CARDS.
 
 /** Where a typed field of the plan is changed: place and card of its box. */
 export function homeOf(field: string): { readonly place: Place; readonly card: string } {
-  const [room = '', id = ''] = field.split('.')
+  const [room = '', id = '', entry = ''] = field.split('.')
   if (room === 'offers') return { place: 'buy', card: `offer:${id}` }
+  if (room === 'run' && id === 'firings') return { place: 'run', card: `log:${entry}` }
   if (room === 'firing' || room === 'run') return { place: 'run', card: room }
   if (room === 'built') return { place: 'build', card: 'batch' }
   if (room === 'build') return { place: 'build', card: 'crew' }

@@ -1,10 +1,9 @@
 import { firingTimetable } from '../../../core/fish/timetable.ts'
 import type { PaperSheet } from '../../state/paper-actions.ts'
 import { showHours } from '../../words/dates.ts'
+import { CAUTIONS } from '../run/cautions.ts'
 import { turnText } from '../run/turn-text.ts'
 import type { SheetHand } from './sheet-kind.ts'
-
-const CAUTIONS = ['air', 'burns', 'wood', 'store', 'food', 'local'] as const
 
 /** The sheet that hangs by the kiln: the first small fires, a firing hour by hour, and what to mind every time. */
 export function firstFireSheet({ worked, words }: SheetHand): PaperSheet {
