@@ -1,4 +1,5 @@
-import { canShareFiles, download, share } from '../../device/sharing/deliver.ts'
+import { canShareFiles, download, share, shareText } from '../../device/sharing/deliver.ts'
+import { printPage } from '../../device/paper/print-page.ts'
 import type { PaperFonts } from '../../device/paper/pdf.ts'
 import type { PaperHead, PaperSheet, PaperSize } from '../../device/paper/paper-sheet.ts'
 
@@ -33,7 +34,7 @@ export const fileName = (name: string): string =>
     .replace(/^-+|-+$/g, '')
     .slice(0, 60) || 'kilnwright'
 
-export { canShareFiles }
+export { canShareFiles, printPage, shareText as sendText }
 
 /** Puts a file among the phone's downloads. */
 export const saveFile = (file: File): void => {

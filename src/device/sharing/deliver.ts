@@ -32,3 +32,22 @@ export async function share(file: File): Promise<'shared' | 'cancelled' | 'faile
     return error instanceof DOMException && error.name === 'AbortError' ? 'cancelled' : 'failed'
   }
 }
+
+/** Hands text to another app where the phone can, else to the clipboard; also where sending was refused, since a list pasted is a list sent. */
+export async function shareText(title: string, text: string): Promise<'shared' | 'copied' | 'cancelled' | 'failed'> {
+  // Absent in some browsers, whatever the type says.
+  if (typeof (navigator as Partial<Pick<Navigator, 'share'>>).share === 'function') {
+    try {
+      await navigator.share({ title, text })
+      return 'shared'
+    } catch (error) {
+      if (error instanceof DOMException && error.name === 'AbortError') return 'cancelled'
+    }
+  }
+  try {
+    await navigator.clipboard.writeText(text)
+    return 'copied'
+  } catch {
+    return 'failed'
+  }
+}

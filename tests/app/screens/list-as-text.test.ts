@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it } from 'vitest'
-import { listAsText } from '../../../src/app/screens/buy/list-as-text.ts'
+import { listAsText, listAsTexts } from '../../../src/app/screens/buy/list-as-text.ts'
 import '../../../src/app/words/add-plan-words.ts'
 import { setNumberLocale } from '../../../src/app/words/locale.ts'
 import { wordsFor } from '../../../src/app/words/words.ts'
@@ -35,5 +35,34 @@ describe('the list as a message', () => {
     const text = listAsText(workOut(plan), wordsFor({ ...plan.show, currency: plan.currency }), 0)
     expect(text).toContain('no price yet')
     expect(text).toContain('Priced so far: ')
+  })
+
+  it('splits between sellers where one message does not hold it, each part with its head, and loses no line', () => {
+    const plan = planOf()
+    const worked = workOut(plan)
+    const words = wordsFor({ ...plan.show, currency: plan.currency })
+    const whole = listAsText(worked, words, 0).split('\n')
+    for (const most of [300, 400, 600]) {
+      const parts = listAsTexts(worked, words, 0, most)
+      expect(parts.length).toBeGreaterThan(1)
+      for (const [index, part] of parts.entries()) {
+        expect(part.length).toBeLessThanOrEqual(most)
+        expect(part.split('\n')[0]).toBe(whole[0])
+        expect(part.split('\n')[1]).toContain(`part ${String(index + 1)} of ${String(parts.length)}`)
+        // No part begins with a thing whose seller stands in the part before.
+        expect(part.split('\n')[3]).not.toMatch(/^- /)
+      }
+      const bodies = parts.flatMap((part) => part.split('\n').slice(2))
+      const things = (lines: readonly string[]) => lines.filter((line) => /^- |^In all/.test(line))
+      expect(things(bodies)).toEqual(things(whole))
+    }
+  })
+
+  it('is one message of at most 4,000 signs for a usual kiln', () => {
+    const plan = planOf()
+    const words = wordsFor({ ...plan.show, currency: plan.currency })
+    const texts = listAsTexts(workOut(plan), words, 0)
+    expect(texts).toHaveLength(1)
+    expect(texts[0]?.length).toBeLessThanOrEqual(4000)
   })
 })

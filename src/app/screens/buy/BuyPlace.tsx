@@ -6,6 +6,8 @@ import { Course } from '../../parts/Course.tsx'
 import { KeyNum } from '../../parts/Num.tsx'
 import { Segments } from '../../parts/Picks.tsx'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
+import { notify } from '../../state/notices.ts'
+import { printPage } from '../../state/paper-actions.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { Findings } from '../plan/Findings.tsx'
 import { worstFirst } from '../plan/order-findings.ts'
@@ -111,7 +113,9 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
             shape="big"
             icon="print"
             onPress={() => {
-              window.print()
+              void printPage().then((isPrinting) => {
+                if (!isPrinting) notify({ key: 'buy.no-print-window' })
+              })
             }}
           >
             {say('buy.print')}

@@ -1,37 +1,29 @@
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { Button } from '../../parts/Button.tsx'
 import { notify } from '../../state/notices.ts'
+import { sendText } from '../../state/paper-actions.ts'
 import { useWords } from '../../words/use-words.tsx'
-import { listAsText } from './list-as-text.ts'
+import { useNow } from '../use-now.ts'
+import { listAsTexts } from './list-as-text.ts'
 
-/** Hands text to another app of the phone where the phone can, else to the clipboard. */
-async function send(title: string, text: string): Promise<'sent' | 'copied' | 'failed' | 'cancelled'> {
-  try {
-    // Absent in some browsers, whatever the type says.
-    const { share } = navigator as Partial<Pick<Navigator, 'share'>>
-    if (share !== undefined) {
-      await navigator.share({ title, text })
-      return 'sent'
-    }
-    await navigator.clipboard.writeText(text)
-    return 'copied'
-  } catch (error) {
-    return error instanceof DOMException && error.name === 'AbortError' ? 'cancelled' : 'failed'
-  }
-}
+const TOLD = {
+  copied: 'buy.text-copied',
+  cancelled: 'buy.text-cancelled',
+  failed: 'buy.text-failed',
+} as const
 
-/** The list as a message. */
+/** The list as a message, or as several where one would be too long: a phone takes one at a press. */
 export function SendText({ worked }: { readonly worked: WorkedOut }) {
   const words = useWords()
   const { say } = words
-  const press = async () => {
-    const outcome = await send(worked.plan.name, listAsText(worked, words, Date.now()))
-    if (outcome === 'copied') notify({ key: 'buy.text-copied' })
-    if (outcome === 'failed') notify({ key: 'buy.text-failed' })
+  const texts = listAsTexts(worked, words, useNow())
+  const press = async (text: string) => {
+    const outcome = await sendText(worked.plan.name, text)
+    if (outcome !== 'shared') notify({ key: TOLD[outcome] })
   }
-  return (
-    <Button shape="big" icon="words" onPress={() => void press()}>
-      {say('buy.send-text')}
+  return texts.map((text, index) => (
+    <Button key={index} shape="big" icon="words" onPress={() => void press(text)}>
+      {texts.length === 1 ? say('buy.send-text') : say('buy.send-part', { n: index + 1, of: texts.length })}
     </Button>
-  )
+  ))
 }

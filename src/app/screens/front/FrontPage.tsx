@@ -65,6 +65,7 @@ export function FrontPage() {
       }
     >
       <h1>{say('front.title')}</h1>
+      <p className="print-only">{say('front.print-none')}</p>
       {(storage === 'memory-only' || storage === 'newer') && (
         <NoticeBox icon="lost" tone="lost">
           {say(`keeping.storage.${storage}`)}

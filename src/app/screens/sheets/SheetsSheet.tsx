@@ -3,7 +3,14 @@ import type { WorkedOut } from '../../../core/work-out.ts'
 import { Button } from '../../parts/Button.tsx'
 import { Segments } from '../../parts/Picks.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
-import { canShareFiles, pdfFile, saveFile, sendFile, type PaperSize } from '../../state/paper-actions.ts'
+import {
+  canShareFiles,
+  pdfFile,
+  saveFile,
+  sendFile,
+  type PaperSheet,
+  type PaperSize,
+} from '../../state/paper-actions.ts'
 import { showDay } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import type { PlanRoute } from '../PlanHere.tsx'
@@ -26,7 +33,8 @@ const USUAL: Readonly<Record<PlanRoute['place'], readonly SheetKind[]>> = {
 type Work =
   | { readonly kind: 'idle' }
   | { readonly kind: 'making'; readonly share: number }
-  | { readonly kind: 'told'; readonly key: string; readonly file?: string }
+  /** `made` is a file that did not get out: it can go without being made again. */
+  | { readonly kind: 'told'; readonly key: string; readonly file?: string; readonly made?: File }
 
 /** Choose sheets, make them into one PDF on this phone, save or send it; and the same results as tables and data. */
 export function SheetsSheet({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
@@ -44,34 +52,39 @@ export function SheetsSheet({ route, worked }: { readonly route: PlanRoute; read
     const page = inkOnPage({ ...worked.plan.show, currency: worked.plan.currency })
     try {
       const hand = { worked, words, ink: page.ink }
-      const sheets = SHEET_KINDS.filter((kind) => chosen.has(kind)).map((kind) => makeSheet(kind, hand))
-      const file = await pdfFile(
-        worked.plan.name,
-        sheets,
-        paperHead(hand, showDay(Date.now())),
-        size,
-        async (share) => {
-          setWork({ kind: 'making', share })
-          await nextFrame()
-          return !isStopped.current
-        },
+      const goOn = async (share: number) => {
+        setWork({ kind: 'making', share })
+        await nextFrame()
+        return !isStopped.current
+      }
+      const kinds = SHEET_KINDS.filter((kind) => chosen.has(kind))
+      const sheets: PaperSheet[] = []
+      for (const [index, kind] of kinds.entries())
+        if (await goOn((INKING * index) / kinds.length)) sheets.push(makeSheet(kind, hand))
+      const file = await pdfFile(worked.plan.name, sheets, paperHead(hand, showDay(Date.now())), size, (share) =>
+        goOn(INKING + (1 - INKING) * share),
       )
       setWork(file === null ? { kind: 'told', key: 'sheets.stopped' } : await deliver(file))
     } catch {
-      setWork({ kind: 'told', key: 'sheets.save-failed' })
+      setWork({ kind: 'told', key: 'sheets.not-made' })
     } finally {
       page.done()
     }
   }
   const save = (file: File): Work => {
-    saveFile(file)
-    return { kind: 'told', key: 'sheets.saved', file: file.name }
+    try {
+      saveFile(file)
+      return { kind: 'told', key: 'sheets.saved', file: file.name }
+    } catch {
+      return { kind: 'told', key: 'sheets.save-failed', made: file }
+    }
   }
   const send = async (file: File): Promise<Work> => {
     const outcome = await sendFile(file)
     const keys = { shared: 'sheets.shared', cancelled: 'sheets.share-cancelled', failed: 'sheets.share-refused' }
-    return { kind: 'told', key: keys[outcome] }
+    return { kind: 'told', key: keys[outcome], ...(outcome !== 'shared' && { made: file }) }
   }
+  const made = work.kind === 'told' ? work.made : undefined
   const isMaking = work.kind === 'making'
   const isNone = chosen.size === 0
   return (
@@ -129,10 +142,30 @@ export function SheetsSheet({ route, worked }: { readonly route: PlanRoute; read
       <p role="status" className="told">
         {work.kind === 'told' ? named(work.key, { file: work.file ?? '' }) : ''}
       </p>
+      {made !== undefined && (
+        <div className="course-row">
+          {canShareFiles() && (
+            <Button icon="share" onPress={() => void send(made).then(setWork)}>
+              {say('sheets.send-now')}
+            </Button>
+          )}
+          <Button
+            icon="print"
+            onPress={() => {
+              setWork(save(made))
+            }}
+          >
+            {say('sheets.save-now')}
+          </Button>
+        </div>
+      )}
       <Tables worked={worked} />
     </Sheet>
   )
 }
+
+/** Share of the work that is drawing; the rest is writing the file. */
+const INKING = 0.5
 
 /** Lets the screen show how far the work is and hear Stop. */
 const nextFrame = (): Promise<void> =>

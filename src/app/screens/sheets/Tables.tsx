@@ -16,8 +16,19 @@ export function Tables({ worked }: { readonly worked: WorkedOut }) {
   const [told, setTold] = useState('')
   const { plan } = worked
   const put = (file: File) => {
-    saveFile(file)
-    setTold(named('sheets.saved', { file: file.name }))
+    try {
+      saveFile(file)
+      setTold(named('sheets.saved', { file: file.name }))
+    } catch {
+      setTold(say('sheets.save-failed'))
+    }
+  }
+  const putSpreadsheet = async () => {
+    try {
+      put(await spreadsheetFile(plan.name, say('print.title'), listRows(worked, words)))
+    } catch {
+      setTold(say('sheets.not-made'))
+    }
   }
   const name = fileName(plan.name)
   const putDrawings = () => {
@@ -37,9 +48,7 @@ export function Tables({ worked }: { readonly worked: WorkedOut }) {
         >
           {say('sheets.csv')}
         </Button>
-        <Button onPress={() => void spreadsheetFile(plan.name, say('print.title'), listRows(worked, words)).then(put)}>
-          {say('sheets.xlsx')}
-        </Button>
+        <Button onPress={() => void putSpreadsheet()}>{say('sheets.xlsx')}</Button>
         <Button
           onPress={() => {
             put(
