@@ -82,3 +82,23 @@ const WORKER = 'src/device/offline/worker'
 export const hasRoom = (file: string) =>
   lineOf(file) !== -1 ||
   /^src\/(index\.html|([a-z-]+\/)*tsconfig\.json|[a-z-]+\.d\.ts|app\/[a-z-]+\.(module\.)?css)$/.test(file)
+
+/** The rooms and who takes from whom, as a picture that a Markdown reader draws; what follows by way of another room is left out. */
+export function picture(files: ReadonlyMap<string, string>): string {
+  const takes = new Map<string, Set<string>>()
+  for (const [file, text] of files)
+    for (const [, asked = ''] of text.matchAll(/(?:from|import)\s+'([^']+)'/g)) {
+      const [own, other] = [roomOf(file), roomOf(resolved(file, asked))]
+      if (own === undefined || other === undefined || own === other) continue
+      takes.set(own, (takes.get(own) ?? new Set()).add(other))
+    }
+  const reaches = (from: string, to: string): boolean =>
+    [...(takes.get(from) ?? [])].some((room) => room === to || reaches(room, to))
+  const name = (room: string) => room.replace(/^src\//, '').replace(/\.ts$/, '')
+  const arrows = [...takes].flatMap(([own, others]) =>
+    [...others]
+      .filter((other) => ![...others].some((between) => between !== other && reaches(between, other)))
+      .map((other) => `  ${name(own)} --> ${name(other)}`),
+  )
+  return ['```mermaid', 'graph TD', ...arrows.sort(), '```', ''].join('\n')
+}

@@ -6,6 +6,7 @@ import { asBuilt, courseKey, MISSED_M } from '../../src/core/layout/as-built.ts'
 import { asBuiltFindings } from '../../src/core/layout/as-built-findings.ts'
 import type { CoursePlan, JointRange } from '../../src/core/layout/contract.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
+import { cases } from './cases.ts'
 
 const joint: fc.Arbitrary<JointRange> = fc
   .tuple(fc.integer({ min: 5, max: 12 }), fc.integer({ min: 0, max: 6 }), fc.integer({ min: 0, max: 12 }))
@@ -70,7 +71,7 @@ describe('courses as built', () => {
         expect(built.courses.at(-1)?.topM).toBeCloseTo(plan.aboveM, 12)
         expect(asBuiltFindings(built, plan, range)).toEqual([])
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     )
   })
 
@@ -91,7 +92,7 @@ describe('courses as built', () => {
         for (const [i, course] of upper.entries())
           expect(course.topM - (built.courses[i]?.topM ?? 0)).toBeCloseTo(course.bedM + plan.unitHeightM, 12)
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     )
   })
 
@@ -115,7 +116,7 @@ describe('courses as built', () => {
         expect(isTold || Math.abs(built.offTopM) < MISSED_M).toBe(true)
         expect(kinds.includes('built.top-missed') && Math.abs(built.offTopM) < MISSED_M).toBe(false)
       }),
-      { numRuns: 800 },
+      { numRuns: cases(800) },
     )
   })
 
@@ -130,7 +131,7 @@ describe('courses as built', () => {
         const needed = (headM - fromM) / left - plan.unitHeightM
         if (needed >= range.minM && needed <= range.maxM) expect(Math.abs(built.offHeadM)).toBeLessThan(1e-9)
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     )
   })
 
@@ -145,7 +146,7 @@ describe('courses as built', () => {
         expect(bedM).toBeGreaterThanOrEqual(range.minM - 2e-6)
         expect(bedM).toBeLessThanOrEqual(range.maxM + 2e-6)
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     )
   })
 })

@@ -5,6 +5,7 @@ import { cutRoll } from '../../src/core/cutting/cut-roll.ts'
 import { cutSheets } from '../../src/core/cutting/cut-sheets.ts'
 import type { CuttingPlan, LengthJob, LengthStock } from '../../src/core/cutting/length-job.ts'
 import type { CutUp } from '../../src/core/cutting/sheet-job.ts'
+import { cases } from './cases.ts'
 
 const mm = (least: number, most: number) => fc.integer({ min: least, max: most }).map((x) => x / 1000)
 const pieces = fc.array(fc.record({ lengthM: mm(300, 1300), count: fc.integer({ min: 1, max: 24 }) }), {
@@ -31,7 +32,7 @@ const jobs = fc
   })
 
 const SAME_M = 2e-6
-const runs = { numRuns: 80 }
+const runs = { numRuns: cases(80) }
 /** Costs of proven plans can be compared; an unproven one only says between what its cost lies. */
 const dearer = (a: CuttingPlan, b: CuttingPlan) => a.lowerBound > b.cost + 1e-6
 
@@ -167,7 +168,7 @@ describe('sheets', () => {
         expect(plan.cost).toBe(plan.stock.reduce((sum, s) => sum + (s.costMinor ?? NaN), 0))
         expect(plan.lowerBound).toBeLessThanOrEqual(plan.cost)
       }),
-      { numRuns: 10 },
+      { numRuns: cases(10) },
     )
   }, 40_000)
 })
@@ -190,7 +191,7 @@ describe('a roll', () => {
         expect(plan.boughtM).toBeGreaterThanOrEqual(plan.usedM - SAME_M)
         expect(plan.boughtM - 1).toBeLessThan(plan.usedM)
       }),
-      { numRuns: 10 },
+      { numRuns: cases(10) },
     )
   }, 40_000)
 })

@@ -5,6 +5,7 @@ import { adjustTapes, type TapeAdjustment } from '../../src/core/geometry/tape-c
 import type { Peg, TapeReading } from '../../src/core/geometry/tape-network.ts'
 import { planLength, tapePegs, tapesToTake } from '../../src/core/geometry/tape-plan.ts'
 import { LEVELS, planWith } from '../core/geometry/plans.ts'
+import { cases } from './cases.ts'
 
 const kiln = (count: number, side: number) => kilnGeometry(planWith(count, side, 0.15), LEVELS)
 
@@ -82,7 +83,7 @@ describe('tape adjustment', { timeout: 60_000 }, () => {
           expect(general - ours).toBeLessThan(1e-9)
         },
       ),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   })
 
@@ -105,7 +106,7 @@ describe('tape adjustment', { timeout: 60_000 }, () => {
           expect(result.suspicious).toBeNull()
         },
       ),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   })
 
@@ -141,7 +142,7 @@ describe('tape adjustment', { timeout: 60_000 }, () => {
           }
         },
       ),
-      { numRuns: 40 },
+      { numRuns: cases(40) },
     )
   })
 
@@ -168,7 +169,7 @@ describe('tape adjustment', { timeout: 60_000 }, () => {
           expect(Math.abs((result.suspicious?.expectedM ?? 0) - (wanted[wrong]?.planM ?? 0))).toBeLessThan(0.01)
         },
       ),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   })
 })

@@ -9,6 +9,7 @@ import { trayFrame } from '../../src/core/fish/tray-frame.ts'
 import { CATALOGUE_SOILS } from '../../src/core/plan/catalogue.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
 import { LEVELS, planWith } from '../core/geometry/plans.ts'
+import { cases } from './cases.ts'
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true })
 const degrees = between(0, 359.9)
@@ -229,7 +230,7 @@ describe('turning the site', { timeout: 60_000 }, () => {
           expect(Math.hypot(point.eastM, point.northM)).toBeCloseTo(Math.hypot(plain?.xM ?? 0, plain?.yM ?? 0), 9)
         }
       }),
-      { numRuns: 50 },
+      { numRuns: cases(50) },
     )
   })
 

@@ -12,6 +12,7 @@ import { outerWall, separatePaths, sharedWall } from '../../src/core/heat/wall-s
 import type { Plan } from '../../src/core/plan/schema.ts'
 import { workingsIn, wrongWorkings } from '../core/fish/check-working.ts'
 import { anyPlan } from '../core/fish/plans.ts'
+import { cases } from './cases.ts'
 
 const FILLINGS = ['none', 'sand', 'clay', 'solid'] as const
 const INSIDE_FILM = 20
@@ -50,7 +51,7 @@ describe('walls', () => {
           expect(Math.abs(run.inJm2 - run.outJm2 - run.storedJm2)).toBeLessThan(1e-3 * moved)
         },
       ),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   })
 
@@ -62,7 +63,7 @@ describe('walls', () => {
         // Once settled a firing leaves the wall as it found it: what it stored goes out again before the next.
         expect(outer.repeated.returnedJm2).toBeLessThanOrEqual(outer.repeated.storedJm2 * 1.02 + 1)
       }),
-      { numRuns: 15 },
+      { numRuns: cases(15) },
     )
   })
 
@@ -74,7 +75,7 @@ describe('walls', () => {
         expect(Math.max(...run.temperatures)).toBeLessThanOrEqual(hottest + 1e-6)
         expect(Math.min(...run.temperatures)).toBeGreaterThanOrEqual(25 - 1e-6)
       }),
-      { numRuns: 40 },
+      { numRuns: cases(40) },
     )
   })
 
@@ -130,7 +131,7 @@ describe('fish', () => {
           fuel(plan, wet).byEnergy.low.wood.value - 1e-9,
         )
       }),
-      { numRuns: 10 },
+      { numRuns: cases(10) },
     )
   })
 
@@ -142,7 +143,7 @@ describe('fish', () => {
         expect(wrongWorkings(all)).toEqual([])
         expect(workingsIn(all)).toBeGreaterThan(20)
       }),
-      { numRuns: 3 },
+      { numRuns: cases(3) },
     )
   })
 })

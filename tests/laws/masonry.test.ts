@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import type { Plan } from '../../src/core/plan/schema.ts'
 import { APART_FROM_MASONRY, masonryOf, rememberingMasonry, workOut } from '../../src/core/work-out.ts'
 import { anyPlan } from './plans.ts'
+import { cases } from './cases.ts'
 
 /** One plan's masonry with all else of another. */
 const crossed = (masonry: Plan, rest: Plan): Plan => ({
@@ -16,7 +17,7 @@ describe('masonry', () => {
       fc.property(anyPlan, anyPlan, (plan, other) => {
         expect(masonryOf(crossed(plan, other))).toEqual(masonryOf(plan))
       }),
-      { numRuns: 40 },
+      { numRuns: cases(40) },
     )
   }, 120_000)
 
@@ -35,7 +36,7 @@ describe('masonry', () => {
           }
         },
       ),
-      { numRuns: 10 },
+      { numRuns: cases(10) },
     )
   }, 120_000)
 

@@ -6,6 +6,7 @@ import { totals } from '../../src/core/costs/totals.ts'
 import { cheapestMix, mixCost } from '../../src/core/purchase/lot-mix.ts'
 import { workOut } from '../../src/core/work-out.ts'
 import { anyPlan } from './plans.ts'
+import { cases } from './cases.ts'
 
 const sum = (values: readonly number[]): Big => values.reduce((total, value) => total.plus(value), new Big(0))
 
@@ -30,7 +31,7 @@ describe('money of any plan', () => {
           budgetMinor === null ? null : budgetMinor - money.total.value,
         )
       }),
-      { numRuns: 100 },
+      { numRuns: cases(100) },
     )
   }, 120_000)
 
@@ -44,7 +45,7 @@ describe('money of any plan', () => {
         expect(money.findings.some((one) => one.kind === 'money.unpriced')).toBe(without.length > 0)
         expect(money.total.id).toBe(without.length > 0 ? 'cost.priced-so-far' : 'cost.total')
       }),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   }, 120_000)
 
@@ -106,7 +107,7 @@ describe('whole lots of any plan', () => {
           expect([item, only.lots.value <= least || fewer < gross]).toEqual([item, true])
         }
       }),
-      { numRuns: 100 },
+      { numRuns: cases(100) },
     )
   }, 120_000)
 
@@ -131,7 +132,7 @@ describe('whole lots of any plan', () => {
         expect(mix.proven).toBe(true)
         expect(mix.costMinor).toBe(cheapestByTrial(need, offers))
       }),
-      { numRuns: 300 },
+      { numRuns: cases(300) },
     )
   })
 
@@ -187,7 +188,7 @@ describe('shares of money', () => {
           }
         },
       ),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     )
   })
 

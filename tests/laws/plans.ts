@@ -1,16 +1,9 @@
 import fc from 'fast-check'
 import { CATALOGUE_SOILS, CATALOGUE_UNITS } from '../../src/core/plan/catalogue.ts'
 import { newPlan, wallsFor } from '../../src/core/plan/defaults.ts'
-import { LIMITS, type LimitedField } from '../../src/core/plan/limits.ts'
 import type { Offer, Plan } from '../../src/core/plan/schema.ts'
 import { ITEM_KEYS, ITEMS, type Item } from '../../src/core/quantities/items.ts'
-
-/** A number of a field, on its step, inside a narrower range where one is named. */
-const field = (name: LimitedField, least = LIMITS[name].min, most = LIMITS[name].max) => {
-  const { step } = LIMITS[name]
-  const count = Math.floor((most - least) / step + 1e-9)
-  return fc.integer({ min: 0, max: count }).map((n) => Math.round((least + n * step) * 1e6) / 1e6)
-}
+import { field, restOfPlan } from './plan-parts.ts'
 
 /** An offer of an item in lots near the usual ones. */
 const offerOf = (item: keyof typeof ITEMS): fc.Arbitrary<Offer> => {
@@ -74,8 +67,7 @@ const anyContribution: fc.Arbitrary<Plan['contributions'][string]> = fc.oneof(
   }),
 )
 
-/** Plans over the whole space of what a user may decide and the limits let through. */
-export const anyPlan: fc.Arbitrary<Plan> = fc
+const plainPlan: fc.Arbitrary<Plan> = fc
   .record({
     unit: fc.constantFrom(...CATALOGUE_UNITS),
     soil: fc.constantFrom(...CATALOGUE_SOILS),
@@ -116,8 +108,6 @@ export const anyPlan: fc.Arbitrary<Plan> = fc
     waste: fc.constantFrom(0, 0.05, 0.1),
     contingency: fc.constantFrom(0, 0.05, 0.13),
     budgetMinor: fc.option(fc.integer({ min: 0, max: 10_000_000 }), { nil: null }),
-    shelter: fc.constantFrom<Plan['place']['shelter']>('none', 'none', 'open-roof'),
-    slope: fc.constantFrom([0, 0], [0, 0], [0.05, -0.03]),
     offers,
     spending: fc.array(anySpending, { maxLength: 6 }),
     contributions: fc.array(anyContribution, { maxLength: 4 }),
@@ -162,3 +152,13 @@ export const anyPlan: fc.Arbitrary<Plan> = fc
       money: { budgetMinor: of.budgetMinor, contingency: of.contingency },
     }
   })
+
+/** Plans over the whole space of what a user may decide and the limits let through: `plans.test.ts` holds that no field is forgotten. */
+export const anyPlan: fc.Arbitrary<Plan> = fc.tuple(plainPlan, restOfPlan).map(([plan, change]) => change(plan))
+
+/** The same before anything is built: nothing ticked, laid, measured or broken. */
+export const unbuiltPlan: fc.Arbitrary<Plan> = anyPlan.map((plan) => ({
+  ...plan,
+  build: { ...plan.build, ticks: {} },
+  built: { ...plan.built, laid: {}, risen: {}, broken: {}, tapes: {}, levels: {} },
+}))

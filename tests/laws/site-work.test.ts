@@ -10,7 +10,8 @@ import { stillNeeded } from '../../src/core/schedule/still-needed.ts'
 import { coursesOf, stepOfCourse } from '../../src/core/schedule/site-work.ts'
 import { stepMaterials } from '../../src/core/schedule/step-materials.ts'
 import { workOut, type WorkedOut } from '../../src/core/work-out.ts'
-import { anyPlan } from './plans.ts'
+import { unbuiltPlan } from './plans.ts'
+import { cases } from './cases.ts'
 
 const tick = { day: '2026-01-05', who: '' }
 const piecesIn = (courses: WorkedOut['layout']['courses']) =>
@@ -22,7 +23,7 @@ const withSite = (plan: Plan, built: Partial<Plan['built']>, ticks: Plan['build'
 describe('pieces to lay', () => {
   it('of all courses together are the layout’s own counts', () => {
     fc.assert(
-      fc.property(anyPlan, (plan) => {
+      fc.property(unbuiltPlan, (plan) => {
         const { layout } = workOut(plan)
         const all = piecesOf(
           layout,
@@ -40,18 +41,18 @@ describe('pieces to lay', () => {
           expect(all.cuts).toEqual(layout.counts.cuts)
         }
       }),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   }, 60_000)
 
   it('of the steps together are all of the walls, each course in one step', () => {
     fc.assert(
-      fc.property(anyPlan, (plan) => {
+      fc.property(unbuiltPlan, (plan) => {
         const { layout, schedule } = workOut(plan)
         const laid = schedule.steps.flatMap((step) => coursesOf(step, schedule.steps, layout).map(({ index }) => index))
         expect(laid.toSorted((one, other) => one - other)).toEqual(layout.courses.map(({ index }) => index))
       }),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   }, 60_000)
 })
@@ -59,7 +60,7 @@ describe('pieces to lay', () => {
 describe('what is still needed', () => {
   it('is the whole list before the work, and of the walls nothing when all steps are ticked', () => {
     fc.assert(
-      fc.property(anyPlan, (plan) => {
+      fc.property(unbuiltPlan, (plan) => {
         const before = workOut(plan)
         for (const { left, all } of leftOf(before)) expect(left.value).toBeCloseTo(all.value, 6)
         const ticks = Object.fromEntries(before.schedule.steps.map(({ id }) => [id, tick]))
@@ -67,13 +68,13 @@ describe('what is still needed', () => {
         for (const { item, left } of after)
           if (!item.startsWith('roof')) expect([item, Math.abs(left.value) < 1e-9]).toEqual([item, true])
       }),
-      { numRuns: 40 },
+      { numRuns: cases(40) },
     )
   }, 60_000)
 
   it('falls with every unit laid, and what was used and what is left make the list', () => {
     fc.assert(
-      fc.property(anyPlan, fc.array(fc.nat(400), { minLength: 1, maxLength: 12 }), (plan, units) => {
+      fc.property(unbuiltPlan, fc.array(fc.nat(400), { minLength: 1, maxLength: 12 }), (plan, units) => {
         const before = workOut(plan)
         const laid = Object.fromEntries(
           before.layout.courses
@@ -94,13 +95,13 @@ describe('what is still needed', () => {
           expect(left.value).toBeLessThanOrEqual(all.value + 1e-9)
         }
       }),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   }, 60_000)
 
   it('of the steps together is what the list has for them', () => {
     fc.assert(
-      fc.property(anyPlan, (plan) => {
+      fc.property(unbuiltPlan, (plan) => {
         const { layout, schedule, needs } = workOut(plan)
         const sum = (item: string) =>
           schedule.steps
@@ -112,7 +113,7 @@ describe('what is still needed', () => {
           expect(sum(item)).toBeCloseTo(listed, 6)
         }
       }),
-      { numRuns: 40 },
+      { numRuns: cases(40) },
     )
   }, 60_000)
 })
@@ -120,7 +121,7 @@ describe('what is still needed', () => {
 describe('beside the wall today', () => {
   it('holds only what is not laid, from the course in hand up, within one step', () => {
     fc.assert(
-      fc.property(anyPlan, fc.nat(400), (plan, units) => {
+      fc.property(unbuiltPlan, fc.nat(400), (plan, units) => {
         const first = workOut(plan).layout.courses[0]
         if (first === undefined) return
         const worked = withSite(plan, { laid: { [courseKey(first.index)]: { units, ...tick } } })
@@ -133,7 +134,7 @@ describe('beside the wall today', () => {
         const steps = new Set(today.courses.map((course) => stepOfCourse(schedule.steps, course)?.id))
         expect(steps.size).toBe(1)
       }),
-      { numRuns: 60 },
+      { numRuns: cases(60) },
     )
   }, 60_000)
 })
@@ -141,7 +142,7 @@ describe('beside the wall today', () => {
 describe('broken units', () => {
   it('change no list while the allowance holds, and beyond it are bought one for one', () => {
     fc.assert(
-      fc.property(anyPlan, fc.nat(60), (plan, units) => {
+      fc.property(unbuiltPlan, fc.nat(60), (plan, units) => {
         const before = workOut(plan)
         const after = withSite(plan, { broken: { one: { units, ...tick } } })
         const own = before.needs.find(({ item, use }) => item === 'wall-unit' && use === 'walls')
@@ -153,7 +154,7 @@ describe('broken units', () => {
           purchase.lines.filter(({ item }) => item === 'wall-unit').reduce((sum, { bought }) => sum + bought.value, 0)
         expect(boughtBy(after)).toBeGreaterThanOrEqual(grossOf(after) - 1e-6)
       }),
-      { numRuns: 40 },
+      { numRuns: cases(40) },
     )
   }, 60_000)
 })

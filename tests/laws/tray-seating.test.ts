@@ -6,6 +6,7 @@ import { LIMITS } from '../../src/core/plan/limits.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
 import { workingsIn, wrongWorkings } from '../core/fish/check-working.ts'
 import { anyPlan } from '../core/fish/plans.ts'
+import { cases } from './cases.ts'
 
 const SEATING = new Set(['rail-over-fire', 'rail-near-fire', 'tray-over-edge', 'trays-clash'])
 
@@ -40,7 +41,7 @@ describe('trays', () => {
           (plan.chambers.count === 1 || 2 * (setbackM + railThicknessM) + gapM <= wallM + 2e-6)
         expect(seats).toBe(clear)
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     )
   })
 
@@ -58,7 +59,7 @@ describe('trays', () => {
         )
         expect(left.map(({ finding }) => finding)).toEqual([])
       }),
-      { numRuns: 500 },
+      { numRuns: cases(500) },
     )
   })
 
@@ -69,7 +70,7 @@ describe('trays', () => {
         expect(wrongWorkings(all)).toEqual([])
         expect(workingsIn(all)).toBeGreaterThan(15)
       }),
-      { numRuns: 40 },
+      { numRuns: cases(40) },
     )
   })
 })

@@ -6,6 +6,7 @@ import type { Plan } from '../../src/core/plan/schema.ts'
 import { workOut } from '../../src/core/work-out.ts'
 import { derivedIn } from './formula.ts'
 import { anyPlan } from './plans.ts'
+import { cases } from './cases.ts'
 
 type Json = Record<string, unknown>
 const isRecord = (value: unknown): value is Json => typeof value === 'object' && value !== null
@@ -49,7 +50,7 @@ describe('a plan at the ends of its limits', () => {
         for (const { level, kind } of worked.findings)
           expect([kind, ['problem', 'caution', 'good'].includes(level)]).toEqual([kind, true])
       }),
-      { numRuns: 150 },
+      { numRuns: cases(1000) },
     )
   }, 300_000)
 
@@ -58,7 +59,7 @@ describe('a plan at the ends of its limits', () => {
       fc.property(wildPlan, (plan) => {
         expect(workOut(structuredClone(plan)).costs).toEqual(workOut(plan).costs)
       }),
-      { numRuns: 20 },
+      { numRuns: cases(20) },
     )
   }, 300_000)
 })

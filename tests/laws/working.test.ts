@@ -16,6 +16,7 @@ import { stillNeeded } from '../../src/core/schedule/still-needed.ts'
 import { workOut } from '../../src/core/work-out.ts'
 import { derivedIn, dimensionOf, evaluated, formulaDimension, sameDimension } from './formula.ts'
 import { anyPlan } from './plans.ts'
+import { cases } from './cases.ts'
 
 const root = path.resolve(import.meta.dirname, '../..')
 
@@ -114,7 +115,7 @@ describe('every number that a plan gives', () => {
       fc.property(anyPlan, (plan) => {
         expect(faultsOf(onSite(plan))).toEqual([])
       }),
-      { numRuns: 120 },
+      { numRuns: cases(120) },
     )
   }, 120_000)
 })

@@ -6,6 +6,7 @@ import { batteredDig, pitVolume } from '../../src/core/geometry/pit.ts'
 import { clipped, type Shape } from '../../src/core/geometry/shape.ts'
 import { planWith } from '../core/geometry/plans.ts'
 import { box, overGround, prism, underGround, union } from '../core/geometry/solids.ts'
+import { cases } from '../laws/cases.ts'
 
 // Volumes of walls, trench, footing and soil against manifold-3d, a general solid-geometry library (Apache-2.0), which knows nothing of kilns.
 
@@ -75,7 +76,7 @@ describe('against a solid-geometry library', { timeout: 60_000 }, () => {
         const openings = union(kiln.openings.map((opening) => box(opening, opening.sillM, opening.headM)))
         expect(gap(kiln.openingVolume.value, walls.intersect(openings).volume())).toBeLessThan(1)
       }),
-      { numRuns: 40 },
+      { numRuns: cases(40) },
     )
   })
 
@@ -90,7 +91,7 @@ describe('against a solid-geometry library', { timeout: 60_000 }, () => {
           gap(kiln.earthworks.dig.value, underGround(union([trench, ...islands]), kiln.ground).volume()),
         ).toBeLessThan(1)
       }),
-      { numRuns: 120 },
+      { numRuns: cases(120) },
     )
     expect(stepped).toBeGreaterThan(3)
   })
@@ -107,7 +108,7 @@ describe('against a solid-geometry library', { timeout: 60_000 }, () => {
         })
         expect(gap(kiln.footing.concrete.value, union([...slabs, ...upper]).volume())).toBeLessThan(1)
       }),
-      { numRuns: 120 },
+      { numRuns: cases(120) },
     )
   })
 
@@ -132,7 +133,7 @@ describe('against a solid-geometry library', { timeout: 60_000 }, () => {
         })
         expect(gap(kiln.earthworks.backfill.value, outer.volume() + union(inner).volume())).toBeLessThan(1)
       }),
-      { numRuns: 100 },
+      { numRuns: cases(100) },
     )
   })
 })

@@ -49,5 +49,5 @@ describe('figures without a published source', () => {
     const found = unsourced()
     expect(found.length).toBeGreaterThan(10)
     await expect(`${JSON.stringify(found, null, 2)}\n`).toMatchFileSnapshot(file)
-  })
+  }, 60_000)
 })
