@@ -21,13 +21,24 @@ const loadTrust = () => withWords(import('./trust/TrustPage.tsx'))
 const PlanHere = lazy(() => loadPlan().then(({ PlanHere: screen }) => ({ default: screen })))
 const Settings = lazy(() => import('./settings/Settings.tsx').then(({ Settings: screen }) => ({ default: screen })))
 const TrustPage = lazy(() => loadTrust().then(({ TrustPage: screen }) => ({ default: screen })))
+const HandOver = lazy(() => withWords(import('./hand-over/HandOver.tsx')).then((one) => ({ default: one.HandOver })))
+const ScanScreen = lazy(() =>
+  withWords(import('./hand-over/ScanScreen.tsx')).then((one) => ({ default: one.ScanScreen })),
+)
+const TakeScreen = lazy(() =>
+  withWords(import('./hand-over/TakeScreen.tsx')).then((one) => ({ default: one.TakeScreen })),
+)
+const HistoryScreen = lazy(() =>
+  withWords(import('./history/HistoryScreen.tsx')).then((one) => ({ default: one.HistoryScreen })),
+)
+const Erased = lazy(() => import('./settings/Erased.tsx').then((one) => ({ default: one.Erased })))
 const NewPlan = lazy(() => loadNew().then(({ NewPlan: screen }) => ({ default: screen })))
 
 /** The whole app: one screen at a time, by the address. */
 export function App() {
   const route = useRoute()
   useLanguage()
-  const planId = route.screen === 'plan' ? route.id : null
+  const planId = 'id' in route ? route.id : null
   return (
     <WordsProvider show={DEFAULT_SHOW}>
       <Patterns />
@@ -44,6 +55,8 @@ export function App() {
 function Screen({ route }: { readonly route: Route }) {
   const phase = useApp((state) => state.phase)
   const storage = useApp((state) => state.storage)
+  const erased = useApp((state) => state.erased)
+  if (erased !== null) return <Erased erased={erased} />
   if (phase === 'loading') {
     return <Waiting text={say(storage === 'blocked' ? 'keeping.storage.blocked' : 'app.opening')} />
   }
@@ -56,6 +69,14 @@ function Screen({ route }: { readonly route: Route }) {
       return <Settings />
     case 'trust':
       return <TrustPage />
+    case 'scan':
+      return <ScanScreen />
+    case 'take':
+      return <TakeScreen key={route.fragment} fragment={route.fragment} />
+    case 'hand-over':
+      return <HandOver key={route.id} planId={route.id} />
+    case 'history':
+      return <HistoryScreen key={route.id} planId={route.id} />
     case 'plan':
       return <PlanHere key={route.id} route={route} />
     default:

@@ -12,8 +12,10 @@ import { useWorkedOut } from '../state/use-worked-out.ts'
 import { useWords, WordsProvider } from '../words/use-words.tsx'
 import { BuildPlace } from './build/BuildPlace.tsx'
 import { BuyPlace } from './buy/BuyPlace.tsx'
+import { DifferencesNotice } from './differences/DifferencesNotice.tsx'
 import { PlanContext, PlanHandContext } from './fields/plan-in-hand.ts'
 import { PlanTools } from './front/PlanTools.tsx'
+import { KeepingNotice } from './KeepingNotice.tsx'
 import { Page } from './Page.tsx'
 import { homeOf } from './plan/cards.ts'
 import { PlanPlace } from './plan/PlanPlace.tsx'
@@ -25,6 +27,9 @@ import { goTo } from './use-route.ts'
 import { useWorking } from './working/use-working.ts'
 import { WorkingSheet } from './working/WorkingSheet.tsx'
 
+const DifferencesSheet = lazy(() =>
+  import('./differences/DifferencesSheet.tsx').then((one) => ({ default: one.DifferencesSheet })),
+)
 const SheetsSheet = lazy(() => import('./sheets/SheetsSheet.tsx').then((one) => ({ default: one.SheetsSheet })))
 
 export type PlanRoute = Extract<Route, { screen: 'plan' }>
@@ -148,11 +153,18 @@ function Places({
             />
           }
         >
+          <KeepingNotice saving={open.saving} planId={id} />
+          <DifferencesNotice href={cardHref(id, place, 'differences')} />
           <Place route={route} worked={worked} />
         </Page>
         {route.card === 'sheets' && (
           <Suspense>
             <SheetsSheet route={route} worked={worked} />
+          </Suspense>
+        )}
+        {route.card === 'differences' && (
+          <Suspense>
+            <DifferencesSheet route={route} plan={plan} />
           </Suspense>
         )}
         {isTooled && (

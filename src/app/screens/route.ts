@@ -6,6 +6,11 @@ export type Route =
   | { readonly screen: 'front' }
   | { readonly screen: 'new' }
   | { readonly screen: 'settings' }
+  | { readonly screen: 'scan' }
+  /** A link that brings a plan in its part after #. */
+  | { readonly screen: 'take'; readonly fragment: string }
+  | { readonly screen: 'hand-over'; readonly id: string }
+  | { readonly screen: 'history'; readonly id: string }
   | { readonly screen: 'trust' }
   | {
       readonly screen: 'plan'
@@ -29,8 +34,11 @@ const decoded = (text: string): string => {
 export function readRoute(hash: string): Route {
   const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?')
   const [screen, id, place, card] = path.split('/').map(decoded)
-  if (screen === 'new' || screen === 'settings' || screen === 'trust') return { screen }
-  if (screen !== 'plan' || id === undefined || id === '') return { screen: 'front' }
+  if (screen === 'new' || screen === 'settings' || screen === 'trust' || screen === 'scan') return { screen }
+  if (screen === 'take') return { screen, fragment: hash }
+  if (id === undefined || id === '') return { screen: 'front' }
+  if (screen === 'hand-over' || screen === 'history') return { screen, id }
+  if (screen !== 'plan') return { screen: 'front' }
   const field = new URLSearchParams(query).get('field')
   return {
     screen,
@@ -44,7 +52,11 @@ export function readRoute(hash: string): Route {
 export const FRONT = '#/'
 export const NEW = '#/new'
 export const SETTINGS = '#/settings'
+export const SCAN = '#/scan'
 export const TRUST = '#/trust'
+
+export const handOverHref = (id: string): string => `#/hand-over/${encodeURIComponent(id)}`
+export const historyHref = (id: string): string => `#/history/${encodeURIComponent(id)}`
 
 export const placeHref = (id: string, place: Place): string => `#/plan/${encodeURIComponent(id)}/${place}`
 

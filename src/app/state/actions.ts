@@ -114,14 +114,24 @@ export async function addPlan(plan: Plan): Promise<string> {
   const session = beginSession(plan, made.around)
   takeUp(made, session)
   show(session)
-  void askToPersist()
+  if (!plan.example) promiseOnce()
   return session.id
+}
+
+let hasAsked = false
+
+/** Asks the browser to keep what is here: after the first real work, when there is something to lose. */
+function promiseOnce(): void {
+  if (hasAsked) return
+  hasAsked = true
+  void askToPersist()
 }
 
 /** Changes the plan on the screen as one step. What breaks a limit is refused, and nothing changes. */
 export function editPlan(change: (plan: Plan) => Plan): Result<Plan, PlanProblem> {
   const session = openSessionHere()
   if (session === undefined) throw new Error('no plan is open')
+  promiseOnce()
   return session.edit(change(session.plan()))
 }
 

@@ -25,6 +25,15 @@ export interface OpenPlan {
 
 export type OfflineTruth = 'starting' | 'ready' | 'update-waiting' | 'unsupported' | 'failed'
 
+/** What "erase everything" took off this phone. */
+export interface Erased {
+  readonly plans: number
+  /** Earlier copies of plans. */
+  readonly copies: number
+  /** The app's own files, kept for use without a network. */
+  readonly files: number
+}
+
 /** A short message with, perhaps, one way back; shown for ten seconds and never the only way back. */
 export interface Notice {
   readonly key: string
@@ -48,4 +57,6 @@ export interface AppState {
   readonly backedUpAtMs: number | null
   /** Decisions of the open plan that two phones answered differently, until someone has chosen. */
   readonly differences: readonly Difference[]
+  /** Set once everything was erased: then there is nothing left to show but that. */
+  readonly erased: Erased | null
 }

@@ -1,4 +1,4 @@
-import { good, type Result } from '../../core/basics/result.ts'
+import { bad, good, type Result } from '../../core/basics/result.ts'
 import { parsePlan } from '../../core/plan/parse-plan.ts'
 import { newId } from '../../device/database/new-id.ts'
 import type { FilePlan, FileProblem, PlanFile } from '../../device/sharing/plan-file.ts'
@@ -6,6 +6,7 @@ import { EVERYTHING, type Private } from '../../device/sharing/chosen.ts'
 import { addPlan, openPlan } from './actions.ts'
 import { documents } from './documents-later.ts'
 import { keeper, sessionOf } from './keeper.ts'
+import { notify } from './notices.ts'
 import { store } from './store.ts'
 import { isHere, takeDocument } from './take-document.ts'
 
@@ -32,13 +33,23 @@ export async function exportPlan(planId: string, chosen: Private = EVERYTHING): 
 }
 
 /**
- * Opens a file that someone chose and brings its plan to the screen. A plan that is here already is merged with the file's document, so that neither phone's work is
- * lost; a bare plan without its document cannot be merged and becomes a plan of its own. Nothing changes where there is a problem.
+ * Opens a file that someone chose and brings its plan, the last of several, to the screen. A plan that is here already is merged with the file's document, so that
+ * neither phone's work is lost; a bare plan without its document cannot be merged and becomes a plan of its own. A plan with a problem changes nothing.
  */
 export async function openFile(file: Blob): Promise<Result<string, FileProblem>> {
   const { readChosenFile } = await documents()
-  const read = await readChosenFile(file)
-  return read.ok ? takeIn(read.value) : read
+  const { plans, problems } = await readChosenFile(file)
+  let taken: Result<string, FileProblem> | null = null
+  let failed = problems.length
+  for (const plan of plans) {
+    const result = await takeIn(plan)
+    if (!result.ok) failed++
+    if (taken?.ok !== true || result.ok) taken = result
+  }
+  if (taken === null) return bad(...problems)
+  if (plans.length + problems.length > 1)
+    notify({ key: 'keeping.several', args: { count: plans.length + problems.length - failed, failed } })
+  return taken
 }
 
 async function takeIn({ plan, document }: FilePlan): Promise<Result<string, FileProblem>> {

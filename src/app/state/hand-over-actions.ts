@@ -1,17 +1,22 @@
 import { bad, good, type Result } from '../../core/basics/result.ts'
+import { isRecord } from '../../device/database/json.ts'
 import { documentFrom, documentFromOutside, readPlan } from '../../device/database/plan-document.ts'
 import { encodeDocument, stateOf } from '../../device/database/document-bytes.ts'
 import type { FileProblem } from '../../device/sharing/plan-file.ts'
 import type { Frames } from '../../device/sharing/frames.ts'
 import type { Private } from '../../device/sharing/chosen.ts'
 import { keeper, sessionOf } from './keeper.ts'
-import { takeDocument } from './take-document.ts'
+import { isHere, takeDocument } from './take-document.ts'
+
+export type { CameraProblem } from '../../device/sharing/camera.ts'
 
 /** A plan, or what changed in it since the last hand-over, ready to go by any way. */
 export interface HandOverOffer {
   readonly sizeBytes: number
   /** False where only the changes go. */
   readonly isWhole: boolean
+  /** When another phone last got this plan from here, or null. */
+  readonly lastMs: number | null
   /** The part of a link after #; null where it is too long. */
   readonly fragment: string | null
   /** The codes to show in turn; null where they would be too many. */
@@ -21,6 +26,14 @@ export interface HandOverOffer {
 }
 
 const noteOf = (planId: string): string => `handed-over:${planId}`
+
+/** What the other phone got last time, and when. */
+async function lastHandOver(planId: string): Promise<{ readonly state: Uint8Array; readonly atMs: number } | null> {
+  const { shelf } = await keeper()
+  const note = await shelf.note(noteOf(planId))
+  if (!isRecord(note) || !(note['state'] instanceof Uint8Array) || typeof note['atMs'] !== 'number') return null
+  return { state: note['state'], atMs: note['atMs'] }
+}
 
 /** Readies a plan for another phone. Changes only, where asked for and where there was an earlier hand-over. */
 export async function offerHandOver(
@@ -36,17 +49,18 @@ export async function offerHandOver(
     import('../../device/sharing/frames.ts'),
   ])
   const document = session.value.document()
-  const last = changesOnly ? await made.shelf.note(noteOf(planId)) : undefined
-  const since = last instanceof Uint8Array ? last : undefined
+  const last = await lastHandOver(planId)
+  const since = changesOnly ? last?.state : undefined
   const bytes = packHandOver({ planId, document, chosen, ...(since && { since }) })
   return good({
     sizeBytes: bytes.length,
     isWhole: since === undefined,
+    lastMs: last?.atMs ?? null,
     fragment: toFragment(bytes),
     frames: framesOf(bytes),
     arrived: async () => {
       const { doc } = documentFrom([document])
-      await made.shelf.putNote(noteOf(planId), stateOf(doc))
+      await made.shelf.putNote(noteOf(planId), { state: stateOf(doc), atMs: Date.now() })
       doc.destroy()
     },
   })
@@ -70,6 +84,28 @@ export async function takeHandOver(bytes: Uint8Array): Promise<Result<string, Fi
   return bad(problem?.kind === 'newer' ? problem : { kind: 'damaged', field: 'code' })
 }
 
+/** What a link brings, to be shown before it is taken. */
+export interface LinkBrings {
+  /** The plan's name; null where only changes come. */
+  readonly name: string | null
+  readonly sizeBytes: number
+  readonly isWhole: boolean
+  readonly isHere: boolean
+}
+
+/** Looks into the part of a link after #, and changes nothing. */
+export async function lookAtLink(fragment: string): Promise<Result<LinkBrings, FileProblem>> {
+  const { fromFragment, unpackHandOver } = await import('../../device/sharing/hand-over.ts')
+  const bytes = fromFragment(fragment)
+  const read = bytes === null ? bad({ kind: 'not-ours' } as const) : unpackHandOver(bytes)
+  if (!read.ok) return read
+  const { planId, document, isWhole } = read.value
+  const doc = documentFromOutside(document)
+  const plan = doc.ok && isWhole ? readPlan(doc.value) : null
+  const name = plan?.ok === true ? plan.value.name : null
+  return good({ name, sizeBytes: bytes?.length ?? 0, isWhole, isHere: await isHere(planId) })
+}
+
 /** Takes the part of a link after #. */
 export async function takeLink(fragment: string): Promise<Result<string, FileProblem>> {
   const { fromFragment } = await import('../../device/sharing/hand-over.ts')
@@ -77,11 +113,19 @@ export async function takeLink(fragment: string): Promise<Result<string, FilePro
   return bytes === null ? bad({ kind: 'not-ours' }) : takeHandOver(bytes)
 }
 
+/** Sends a link by another app, or puts it where it can be pasted from. */
+export async function sendLink(name: string, url: string): Promise<'shared' | 'copied' | 'cancelled' | 'failed'> {
+  const { shareText } = await import('../../device/sharing/deliver.ts')
+  return shareText(name, url)
+}
+
 /** What a screen needs to show codes and to read them; loaded when first asked for. */
 export async function codeTools() {
-  const [{ codeOf, codeReader }, { collectFrames }] = await Promise.all([
-    import('../../device/sharing/codes.ts'),
-    import('../../device/sharing/frames.ts'),
-  ])
-  return { codeOf, codeReader, collectFrames }
+  const [{ codeOf, codeReader }, { collectFrames }, { openCamera, closeCamera, pixelsOf, pixelsOfPhoto }] =
+    await Promise.all([
+      import('../../device/sharing/codes.ts'),
+      import('../../device/sharing/frames.ts'),
+      import('../../device/sharing/camera.ts'),
+    ])
+  return { codeOf, codeReader, collectFrames, openCamera, closeCamera, pixelsOf, pixelsOfPhoto }
 }

@@ -3,7 +3,9 @@ import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { historyOf, type HistoryStep } from '../../device/database/history.ts'
 import { documentFrom, readPlan } from '../../device/database/plan-document.ts'
+import { openPlan, undo } from './actions.ts'
 import { keeper, sessionOf } from './keeper.ts'
+import { notify } from './notices.ts'
 
 export interface PlanHistory {
   /** What changed, newest first. */
@@ -24,8 +26,8 @@ export async function planHistory(planId: string): Promise<PlanHistory> {
   }
 }
 
-/** Makes a plan what it was at a kept moment: as a new change, which undo takes back and which overwrites nobody's history. */
-export async function restoreCopy(planId: string, atMs: number): Promise<Result<Plan, PlanProblem>> {
+/** Makes a plan what it was at a kept moment (`when`, in words): as a new change, which undo takes back and which overwrites nobody's history. */
+export async function restoreCopy(planId: string, atMs: number, when: string): Promise<Result<Plan, PlanProblem>> {
   const made = await keeper()
   const session = await sessionOf(made, planId)
   if (!session.ok) return session
@@ -34,5 +36,9 @@ export async function restoreCopy(planId: string, atMs: number): Promise<Result<
   const { doc } = documentFrom([copy.bytes])
   const plan = readPlan(doc)
   doc.destroy()
-  return plan.ok ? session.value.edit(plan.value) : plan
+  if (!plan.ok) return plan
+  const restored = session.value.edit(plan.value)
+  await openPlan(planId)
+  if (restored.ok) notify({ key: 'history.restored', args: { when }, undo })
+  return restored
 }

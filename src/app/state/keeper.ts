@@ -143,6 +143,12 @@ let pause: ReturnType<typeof setTimeout> | undefined
 
 /** After a burst of news from other tabs, the list and the rows of plans that both tabs work on are put right once. */
 function hear(made: Keeper, message: TabMessage): void {
+  if (message.kind === 'erased') {
+    void stopKeeper().then(() => {
+      store.setState({ erased: { plans: 0, copies: 0, files: 0 } })
+    })
+    return
+  }
   if (message.kind === 'update') made.sessions.get(message.planId)?.hear(message)
   clearTimeout(pause)
   const settle = async () => {

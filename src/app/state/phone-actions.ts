@@ -1,5 +1,7 @@
 import { eraseDatabase } from '../../device/database/connection.ts'
+import { isPersistent, storageEstimate, type Persistence } from '../../device/offline/storage.ts'
 import { stopApp } from './actions.ts'
+import type { Erased } from './app-state.ts'
 import { keeper } from './keeper.ts'
 import { store } from './store.ts'
 
@@ -11,20 +13,42 @@ export async function namePhone(name: string): Promise<void> {
   store.setState({ phoneName })
 }
 
-/** What was erased, to be told. */
-export interface Erased {
-  readonly plans: number
+/** How safe the browser says that this phone's plans are, and how much room they take. */
+export interface PhoneStorage {
+  readonly persistence: Persistence
+  readonly usedBytes: number | null
+}
+
+/** Asks nothing of anyone: only tells. */
+export async function phoneStorage(): Promise<PhoneStorage> {
+  const [persistence, estimate] = await Promise.all([isPersistent(), storageEstimate()])
+  return { persistence, usedBytes: estimate?.usedBytes ?? null }
 }
 
 /** Takes everything of this app off this phone: plans, earlier copies, settings, and the app's own files kept for use without a network. */
 export async function eraseEverything(): Promise<Erased> {
-  const { shelf } = await keeper()
-  const plans = (await shelf.rows()).length
+  const { shelf, tabs } = await keeper()
+  const ids = (await shelf.rows()).map(({ id }) => id)
+  const copies = (await Promise.all(ids.map((id) => shelf.copies(id)))).reduce((sum, { length }) => sum + length, 0)
+  const { isLasting } = shelf
+  tabs.tell({ kind: 'erased' })
   await stopApp()
-  if (shelf.isLasting) await eraseDatabase()
+  if (isLasting) await eraseDatabase()
   localStorage.clear()
-  if ('caches' in globalThis) for (const name of await caches.keys()) await caches.delete(name)
+  const erased = { plans: ids.length, copies, files: await eraseFiles() }
+  store.setState({ erased })
+  return erased
+}
+
+/** Takes away the app's own files, so that not even the app is left; gives their number. */
+async function eraseFiles(): Promise<number> {
+  let files = 0
+  if ('caches' in globalThis)
+    for (const name of await caches.keys()) {
+      files += (await (await caches.open(name)).keys()).length
+      await caches.delete(name)
+    }
   if ('serviceWorker' in navigator)
     for (const worker of await navigator.serviceWorker.getRegistrations()) await worker.unregister()
-  return { plans }
+  return files
 }

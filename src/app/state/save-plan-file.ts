@@ -1,5 +1,6 @@
 import { canShareFiles, download, planFileOf, share } from '../../device/sharing/deliver.ts'
 import type { Private } from '../../device/sharing/chosen.ts'
+import { documents } from './documents-later.ts'
 import { exportPlan } from './file-actions.ts'
 import { keeper } from './keeper.ts'
 import { store } from './store.ts'
@@ -7,8 +8,8 @@ import { store } from './store.ts'
 export { canShareFiles }
 
 /** Puts a copy of a plan among the phone's downloads, whether or not this version can read it. */
-export async function savePlanFile(planId: string): Promise<void> {
-  download(planFileOf(await exportPlan(planId)))
+export async function savePlanFile(planId: string, chosen?: Private): Promise<void> {
+  download(planFileOf(await exportPlan(planId, chosen)))
   await noteBackup()
 }
 
@@ -17,6 +18,17 @@ export async function sharePlan(planId: string, chosen: Private): Promise<'share
   const outcome = await share(planFileOf(await exportPlan(planId, chosen)))
   if (outcome === 'shared') await noteBackup()
   return outcome
+}
+
+/** Puts a copy of every plan on this phone among its downloads, as one file; only where they are very many as more. Gives the number of plans. */
+export async function savePlansFile(stem: string): Promise<number> {
+  const { rows } = store.getState()
+  const files = []
+  for (const { id } of rows) files.push(await exportPlan(id))
+  const { writeBackups } = await documents()
+  for (const file of writeBackups(files, stem)) download(planFileOf(file))
+  await noteBackup()
+  return files.length
 }
 
 async function noteBackup(): Promise<void> {

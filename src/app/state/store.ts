@@ -11,6 +11,7 @@ const AT_START: AppState = {
   phoneName: '',
   backedUpAtMs: null,
   differences: [],
+  erased: null,
 }
 
 /** What the screens see. Only the actions of this folder write to it. */

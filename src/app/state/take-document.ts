@@ -1,5 +1,6 @@
 import { bad, good, type Result } from '../../core/basics/result.ts'
 import type { Plan } from '../../core/plan/schema.ts'
+import { countChanges } from '../../device/database/json.ts'
 import { newId } from '../../device/database/new-id.ts'
 import type { MergeProblem } from '../../device/database/plan-session.ts'
 import type { FileProblem } from '../../device/sharing/plan-file.ts'
@@ -32,17 +33,20 @@ export async function takeDocument(
     const session = adoptDocument(doc.value, plan, made.around)
     takeUp(made, session)
     await openPlan(session.id)
+    notify({ key: 'keeping.taken', args: { name: plan.name } })
     return good(session.id)
   }
   const session = await sessionOf(made, planId)
   // What is here cannot be read: it stays untouched, and the plan that came stands beside it.
   if (!session.ok) return plan ? good(await addPlan({ ...plan, id: newId() })) : bad({ kind: 'gap' })
+  const before = session.value.plan()
   const merged = await session.value.merge(document)
   if (!merged.ok) return bad(asFileProblem(merged.problems[0]))
   await restorePlan(planId)
   await keepDifferences(planId, merged.value.differences)
   await openPlan(planId)
-  notify({ key: 'keeping.merged', args: { name: merged.value.plan.name } })
+  const { plan: after } = merged.value
+  notify({ key: 'keeping.merged', args: { name: after.name, changes: countChanges(before, after) } })
   return good(planId)
 }
 

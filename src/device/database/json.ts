@@ -50,3 +50,11 @@ export function withValueAt(root: unknown, path: string, value: unknown): Record
   else copy[key] = inner
   return copy
 }
+
+/** How many values differ between two: a value that came or went counts as one. */
+export function countChanges(before: unknown, after: unknown): number {
+  if (sameJson(before, after)) return 0
+  if (!isRecord(before) || !isRecord(after)) return 1
+  const keys = new Set([...Object.keys(before), ...Object.keys(after)])
+  return [...keys].reduce((sum, key) => sum + countChanges(before[key], after[key]), 0)
+}

@@ -5,6 +5,8 @@ export type TabMessage =
   | { readonly kind: 'update'; readonly planId: string; readonly bytes: Uint8Array; readonly isSaved: boolean }
   /** The list of plans changed: renamed, deleted, brought back. */
   | { readonly kind: 'rows' }
+  /** Everything was erased: whoever still holds plans in hand lets go of them, and writes nothing any more. */
+  | { readonly kind: 'erased' }
 
 export interface Tabs {
   readonly tell: (message: TabMessage) => void
@@ -15,7 +17,7 @@ export interface Tabs {
 function messageFrom(data: unknown): TabMessage | null {
   if (!isRecord(data)) return null
   const { kind, planId, bytes, isSaved } = data
-  if (kind === 'rows') return { kind }
+  if (kind === 'rows' || kind === 'erased') return { kind }
   if (kind !== 'update' || typeof planId !== 'string' || typeof isSaved !== 'boolean') return null
   if (!(bytes instanceof Uint8Array)) return null
   return { kind, planId, bytes, isSaved }

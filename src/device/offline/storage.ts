@@ -7,7 +7,7 @@ export interface StorageEstimate {
   readonly quotaBytes: number
 }
 
-/** Asks the browser to keep our plans. Call it when the first plan is saved: some browsers ask the user in turn. */
+/** Asks the browser to keep our plans. Call it after the first real work: some browsers ask the user in turn. */
 export async function askToPersist(): Promise<Persistence> {
   const storage = storageManager()
   if (storage === undefined) return 'unsupported'
@@ -17,6 +17,14 @@ export async function askToPersist(): Promise<Persistence> {
   } catch {
     return 'not-promised'
   }
+}
+
+/** Whether the browser has promised already; asks nobody. */
+export async function isPersistent(): Promise<Persistence> {
+  const storage = storageManager()
+  if (storage === undefined) return 'unsupported'
+  const isPromised = await storage.persisted().catch(() => false)
+  return isPromised ? 'promised' : 'not-promised'
 }
 
 /** How full the storage is; nothing when the browser does not tell. */

@@ -9,6 +9,7 @@ import { readJson } from './safe-json.ts'
 
 const FILE_FORMAT = 'kilnwright-file'
 const FILE_VERSION = 1
+const BACKUP_FORMAT = 'kilnwright-backup'
 export const MOST_FILE_BYTES = 5 * 1024 * 1024
 
 /** Why a file cannot be opened. Nothing was changed. */
@@ -52,6 +53,27 @@ export function writePlanFile(
   return { fileName: `${fileNameFrom(name)}.kilnwright.json`, text: `${JSON.stringify(file, null, 1)}\n` }
 }
 
+/** Room for the envelope and for what one more plan could take. */
+const MOST_BACKUP_CHARS = MOST_FILE_BYTES / 2
+
+/** Several plans' files in one, for keeping; in more than one where they would be too big to be opened again. `stem` names them. */
+export function writeBackups(files: readonly PlanFile[], stem: string): PlanFile[] {
+  const parts: string[][] = [[]]
+  let chars = 0
+  for (const { text } of files) {
+    if (chars > 0 && chars + text.length > MOST_BACKUP_CHARS) {
+      parts.push([])
+      chars = 0
+    }
+    parts.at(-1)?.push(text.trim())
+    chars += text.length
+  }
+  return parts.map((texts, index) => ({
+    fileName: `${stem}${parts.length > 1 ? `-${String(index + 1)}` : ''}.kilnwright.json`,
+    text: `{"format":"${BACKUP_FORMAT}","version":${String(FILE_VERSION)},"files":[\n${texts.join(',\n')}\n]}\n`,
+  }))
+}
+
 /** Letters and digits of any script; what a file system could trip over becomes a dash. */
 const fileNameFrom = (name: string): string =>
   name
@@ -68,14 +90,29 @@ const asFileProblem = (problem: PlanProblem): FileProblem => {
 const firstProblem = (problems: readonly PlanProblem[]): FileProblem =>
   asFileProblem(problems[0] ?? { kind: 'not-a-plan' })
 
-/** Reads a file's text: our envelope, or a bare plan. */
-export function readPlanFile(text: string): Result<FilePlan, FileProblem> {
+/** What a file holds: plans that can be read, and what is wrong with the others. */
+export interface FilePlans {
+  readonly plans: readonly FilePlan[]
+  readonly problems: readonly FileProblem[]
+}
+
+/** Reads a file's text: a back-up of several plans, our envelope of one, or a bare plan. */
+export function readPlanFile(text: string): FilePlans {
   const read = readJson(text)
   if (!read.ok) {
     const looksOurs = text.trimStart().startsWith('{') && text.includes('kilnwright')
-    return bad(looksOurs ? { kind: 'damaged', field: 'file' } : { kind: 'not-ours' })
+    return { plans: [], problems: [looksOurs ? { kind: 'damaged', field: 'file' } : { kind: 'not-ours' }] }
   }
   const file = read.value
+  const isBackup = isRecord(file) && file['format'] === BACKUP_FORMAT && Array.isArray(file['files'])
+  const results = (isBackup ? (file['files'] as unknown[]) : [file]).map(readRecord)
+  return {
+    plans: results.flatMap((result) => (result.ok ? [result.value] : [])),
+    problems: results.flatMap((result) => (result.ok ? [] : result.problems)),
+  }
+}
+
+function readRecord(file: unknown): Result<FilePlan, FileProblem> {
   if (!isRecord(file)) return bad({ kind: 'not-ours' })
   if (file['format'] === PLAN_FORMAT) return alone(file)
   if (file['format'] !== FILE_FORMAT) return bad({ kind: 'not-ours' })
@@ -108,11 +145,12 @@ function withDocument(plan: Plan, text: string, check: unknown): Result<FilePlan
 }
 
 /** Reads a file that someone chose. */
-export async function readChosenFile(file: Blob): Promise<Result<FilePlan, FileProblem>> {
-  if (file.size > MOST_FILE_BYTES) return bad({ kind: 'too-big', sizeBytes: file.size, mostBytes: MOST_FILE_BYTES })
+export async function readChosenFile(file: Blob): Promise<FilePlans> {
+  const fault = (problem: FileProblem): FilePlans => ({ plans: [], problems: [problem] })
+  if (file.size > MOST_FILE_BYTES) return fault({ kind: 'too-big', sizeBytes: file.size, mostBytes: MOST_FILE_BYTES })
   try {
     return readPlanFile(await file.text())
   } catch {
-    return bad({ kind: 'damaged', field: 'file' })
+    return fault({ kind: 'damaged', field: 'file' })
   }
 }

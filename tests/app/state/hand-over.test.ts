@@ -237,7 +237,7 @@ describe('what was', () => {
     expect(steps).toMatchObject([
       { changes: [{ path: 'ground.soil', before: 'clay-firm', after: 'sand-dense', author: { phone: 'Treasurer' } }] },
     ])
-    await restoreCopy(id, copies[0]?.atMs ?? 0)
+    await restoreCopy(id, copies[0]?.atMs ?? 0, 'today')
     expect(open().plan.ground.soil).toBe('clay-firm')
     undo()
     expect(open().plan.ground.soil).toBe('sand-dense')
@@ -248,7 +248,8 @@ describe('what was', () => {
     await createPlan(FIRST)
     await saved()
     vi.stubGlobal('localStorage', { clear: () => {} })
-    expect(await eraseEverything()).toEqual({ plans: 1 })
+    expect(await eraseEverything()).toEqual({ plans: 1, copies: 0, files: 0 })
+    expect(store.getState()).toMatchObject({ rows: [], erased: { plans: 1 } })
     await startApp()
     expect(store.getState()).toMatchObject({ rows: [], phoneName: '' })
   })

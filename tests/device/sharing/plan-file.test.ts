@@ -7,7 +7,13 @@ import { crc32 } from '../../../src/device/database/crc32.ts'
 import { encodeDocument } from '../../../src/device/database/document-bytes.ts'
 import { documentFrom, documentOf, readPlan } from '../../../src/device/database/plan-document.ts'
 import { fromBase64, fromBase64Url, toBase64, toBase64Url } from '../../../src/device/sharing/bytes-text.ts'
-import { MOST_FILE_BYTES, readChosenFile, readPlanFile, writePlanFile } from '../../../src/device/sharing/plan-file.ts'
+import {
+  MOST_FILE_BYTES,
+  readChosenFile,
+  readPlanFile,
+  writeBackups,
+  writePlanFile,
+} from '../../../src/device/sharing/plan-file.ts'
 import { readJson } from '../../../src/device/sharing/safe-json.ts'
 import { offerOf, planOf } from '../plans.ts'
 
@@ -17,8 +23,8 @@ const plan = { ...planOf(), offers: { o: offerOf('cement', 1250) } }
 const document = encodeDocument(documentOf(plan))
 const { text, fileName } = writePlanFile(plan.name, plan, document)
 const kindOf = (content: string) => {
-  const read = readPlanFile(content)
-  return read.ok ? 'opened' : read.problems[0]
+  const { plans, problems } = readPlanFile(content)
+  return plans.length === 1 ? 'opened' : problems[0]
 }
 const changed = (change: Record<string, unknown>) =>
   JSON.stringify({ ...(JSON.parse(text) as Record<string, unknown>), ...change })
@@ -51,10 +57,9 @@ describe('bytes as text', () => {
 describe('a plan file', () => {
   it('can be read by a person and comes back as plan and document', () => {
     expect(text).toContain('"name": "Three chambers by the landing"')
-    const read = readPlanFile(text)
-    if (!read.ok) throw new Error('not read')
-    expect(read.value.plan).toEqual(plan)
-    expect(readPlan(documentFrom([read.value.document ?? new Uint8Array()]).doc)).toEqual({ ok: true, value: plan })
+    const [read] = readPlanFile(text).plans
+    expect(read?.plan).toEqual(plan)
+    expect(readPlan(documentFrom([read?.document ?? new Uint8Array()]).doc)).toEqual({ ok: true, value: plan })
   })
 
   it('has a name that every phone can keep', () => {
@@ -65,7 +70,30 @@ describe('a plan file', () => {
   })
 
   it('may be a bare plan', () => {
-    expect(readPlanFile(JSON.stringify(plan))).toEqual({ ok: true, value: { plan, document: null } })
+    expect(readPlanFile(JSON.stringify(plan))).toEqual({ plans: [{ plan, document: null }], problems: [] })
+  })
+
+  it('may hold every plan of a phone, and one that is damaged hides no other', () => {
+    const others = ['p2', 'p3'].map((id) => ({ ...plan, id, name: `Plan ${id}` }))
+    const files = [plan, ...others].map((one) => writePlanFile(one.name, one, encodeDocument(documentOf(one))))
+    const [backup, ...rest] = writeBackups(files, 'all')
+    expect(rest).toEqual([])
+    expect(backup?.fileName).toBe('all.kilnwright.json')
+    const names = (content: string) => readPlanFile(content).plans.map((one) => one.plan.name)
+    expect(names(backup?.text ?? '')).toEqual([plan.name, 'Plan p2', 'Plan p3'])
+    const hurt = backup?.text.replace('"name": "Plan p2"', '"name": ""') ?? ''
+    expect(names(hurt)).toEqual([plan.name, 'Plan p3'])
+    expect(readPlanFile(hurt).problems).toEqual([{ kind: 'damaged', field: 'name' }])
+  })
+
+  it('is written as several where one would be too big to open again', async () => {
+    const many = Array.from({ length: 300 }, () => ({ fileName, text }))
+    const parts = writeBackups(many, 'all')
+    expect(parts.length).toBeGreaterThan(1)
+    expect(parts.map((part) => part.fileName).slice(0, 2)).toEqual(['all-1.kilnwright.json', 'all-2.kilnwright.json'])
+    let count = 0
+    for (const part of parts) count += (await readChosenFile(new Blob([part.text]))).plans.length
+    expect(count).toBe(300)
   })
 
   it.each([
@@ -107,7 +135,7 @@ describe('a plan file', () => {
   it('that is too big is refused before it is read', async () => {
     const file = { size: MOST_FILE_BYTES + 1, text: () => Promise.reject(new Error('read')) } as unknown as Blob
     expect(await readChosenFile(file)).toEqual({
-      ok: false,
+      plans: [],
       problems: [{ kind: 'too-big', sizeBytes: 5_242_881, mostBytes: 5_242_880 }],
     })
   })
@@ -143,8 +171,7 @@ describe('a plan file', () => {
     fc.assert(
       fc.property(fc.array(mutation, { minLength: 1, maxLength: 4 }), (mutations) => {
         const mutated = mutations.reduce((content, mutate) => mutate(content), text)
-        const read = readPlanFile(mutated)
-        expect(!read.ok || isDeepStrictEqual(read.value.plan, plan)).toBe(true)
+        expect(readPlanFile(mutated).plans.every((read) => isDeepStrictEqual(read.plan, plan))).toBe(true)
       }),
       { numRuns: MUTANTS },
     )

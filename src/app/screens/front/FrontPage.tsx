@@ -9,8 +9,9 @@ import { useApp } from '../../state/use-app.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { LanguageChoice } from '../LanguageChoice.tsx'
 import { Page } from '../Page.tsx'
-import { FRONT, NEW, SETTINGS } from '../route.ts'
+import { FRONT, NEW, SCAN, SETTINGS } from '../route.ts'
 import { ExampleSheet } from './ExampleSheet.tsx'
+import { BackUpNudge } from './BackUpNudge.tsx'
 import './front.css'
 import { Mark } from './Mark.tsx'
 import { OfflineLine } from './OfflineLine.tsx'
@@ -50,6 +51,9 @@ export function FrontPage() {
             {say('front.new')}
           </LinkButton>
           <div className="course-row">
+            <LinkButton href={SCAN} shape="over" icon="scan">
+              {say('front.scan')}
+            </LinkButton>
             <OpenFileButton />
             <Button
               shape="over"
@@ -78,6 +82,7 @@ export function FrontPage() {
       ) : (
         <PlanShelf rows={rows} onTools={setTooled} />
       )}
+      <BackUpNudge />
       <OfflineLine />
       <LanguageChoice />
       {isChoosing && (

@@ -1,11 +1,11 @@
-import { Button } from '../../parts/Button.tsx'
+import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { TextField } from '../../parts/TextField.tsx'
 import { deletePlan, duplicatePlan, renamePlan } from '../../state/actions.ts'
 import type { PlanRow } from '../../state/app-state.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { savePlanFile } from '../../state/save-plan-file.ts'
-import { FRONT, placeHref } from '../route.ts'
+import { FRONT, handOverHref, historyHref, placeHref } from '../route.ts'
 import { goTo } from '../use-route.ts'
 
 const MOST_NAME = 80
@@ -49,6 +49,12 @@ export function PlanTools({
             {say('front.sheets')}
           </Button>
         )}
+        <LinkButton shape="big" icon="share" href={handOverHref(row.id)}>
+          {say('front.hand-over')}
+        </LinkButton>
+        <LinkButton shape="big" icon="days" href={historyHref(row.id)}>
+          {say('front.history')}
+        </LinkButton>
         <Button shape="big" icon="block" onPress={() => void another()}>
           {say('front.duplicate')}
         </Button>

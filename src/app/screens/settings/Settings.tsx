@@ -6,6 +6,7 @@ import { LanguageChoice } from '../LanguageChoice.tsx'
 import { LightChoice } from '../LightChoice.tsx'
 import { Page } from '../Page.tsx'
 import { FRONT, SETTINGS, TRUST } from '../route.ts'
+import { PhonePart } from './PhonePart.tsx'
 
 /** What belongs to the phone and not to a plan. */
 export function Settings() {
@@ -24,6 +25,7 @@ export function Settings() {
       <p className="quiet">{say('settings.light-why')}</p>
       <p className="quiet">{say('settings.units-why')}</p>
       <OfflineLine />
+      <PhonePart />
       <LinkButton shape="big" icon="info" href={TRUST}>
         {say('settings.trust')}
       </LinkButton>

@@ -9,8 +9,10 @@ import field from './field.json'
 import fishFindings from './fish-findings.json'
 import fishWorking from './fish-working.json'
 import ground from './ground.json'
+import handOver from './hand-over.json'
 import groundFindings from './ground-findings.json'
 import groundWorking from './ground-working.json'
+import history from './history.json'
 import moneyFindings from './money-findings.json'
 import moneyWorking from './money-working.json'
 import newPlan from './new-plan.json'
@@ -39,6 +41,8 @@ export const planWords = {
   ...ground,
   ...groundFindings,
   ...groundWorking,
+  ...handOver,
+  ...history,
   ...moneyFindings,
   ...moneyWorking,
   ...newPlan,
