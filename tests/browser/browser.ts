@@ -2,7 +2,7 @@ import { chromium, type Browser, type BrowserContext, type BrowserContextOptions
 import { findChromium, howToInstall } from '../../.ci/chromium.mjs'
 
 /** Starts the Chromium that `npm test` would find. */
-export function launch(): Promise<Browser> {
+export function launch(more: readonly string[] = []): Promise<Browser> {
   const executablePath = findChromium()
   if (executablePath === undefined) throw new Error(howToInstall)
   return chromium.launch({
@@ -16,6 +16,7 @@ export function launch(): Promise<Browser> {
       '--disable-sync',
       '--no-first-run',
       '--disable-dev-shm-usage',
+      ...more,
     ],
   })
 }

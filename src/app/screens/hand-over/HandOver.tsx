@@ -16,11 +16,13 @@ import { useNow } from '../use-now.ts'
 import { CodeShow } from './CodeShow.tsx'
 import './hand-over.css'
 import { OtherWays } from './OtherWays.tsx'
+import { sizeText } from './size-text.ts'
 import { useOffer } from './use-offer.ts'
 
 /** Hands a plan to another phone: by a code on the screen, as a file or as a link. None of them needs a network. */
 export function HandOver({ planId }: { readonly planId: string }) {
-  const { say, number } = useWords()
+  const words = useWords()
+  const { say } = words
   const name = useApp(({ rows }) => rows.find(({ id }) => id === planId)?.name) ?? ''
   const nowMs = useNow()
   useStayAwake()
@@ -78,7 +80,7 @@ export function HandOver({ planId }: { readonly planId: string }) {
       {offer?.frames === null && <NoticeBox icon="info">{say('hand-over.too-big-for-codes')}</NoticeBox>}
       <p>{say('hand-over.how')}</p>
       <p role="status">
-        {offer && say('hand-over.size', { size: number(offer.sizeBytes / 1000, 1), codes: offer.frames?.count ?? 0 })}
+        {offer && say('hand-over.size', { size: sizeText(offer.sizeBytes, words), codes: offer.frames?.count ?? 0 })}
       </p>
       {offer && offer.lastMs !== null && (
         <Segments

@@ -9,10 +9,12 @@ import { fileProblemText } from '../file-problem-text.ts'
 import { Page } from '../Page.tsx'
 import { FRONT, placeHref } from '../route.ts'
 import { replaceWith } from '../use-route.ts'
+import { sizeText } from './size-text.ts'
 
 /** A link that brings a plan: what it brings is shown, and taken when one says so. */
 export function TakeScreen({ fragment }: { readonly fragment: string }) {
-  const { say, number } = useWords()
+  const words = useWords()
+  const { say } = words
   const [brings, setBrings] = useState<LinkBrings | null>(null)
   const [problem, setProblem] = useState<FileProblem | null>(null)
   useEffect(() => {
@@ -59,7 +61,7 @@ export function TakeScreen({ fragment }: { readonly fragment: string }) {
       {brings && problem === null && (
         <>
           <h2>{brings.name ?? say('take.changes')}</h2>
-          <p>{say('take.size', { size: number(brings.sizeBytes / 1000, 1) })}</p>
+          <p>{say('take.size', { size: sizeText(brings.sizeBytes, words) })}</p>
           <p>{say(brings.isHere ? 'take.here' : 'take.new')}</p>
         </>
       )}

@@ -48,18 +48,16 @@ export function PhonePart() {
           ? say('keeping.no-back-up')
           : say('keeping.last-back-up', { when: showDay(backedUpAtMs) })}
       </p>
-      <div className="course-row">
-        <BackUpButton />
-        <Button
-          icon="close"
-          onPress={() => {
-            setIsErasing(true)
-          }}
-        >
-          {say('settings.erase')}
-        </Button>
-      </div>
+      <BackUpButton />
       <p className="quiet">{say('settings.private')}</p>
+      <Button
+        icon="close"
+        onPress={() => {
+          setIsErasing(true)
+        }}
+      >
+        {say('settings.erase')}
+      </Button>
       {isErasing && (
         <EraseSheet
           onClose={() => {
