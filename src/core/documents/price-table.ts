@@ -1,5 +1,5 @@
 import { byText } from '../basics/order.ts'
-import { PRICE_BOOK_FORMAT, PRICE_BOOK_VERSION, type PriceBook } from '../plan/price-book.ts'
+import { offerMark, PRICE_BOOK_FORMAT, PRICE_BOOK_VERSION, type PriceBook } from '../plan/price-book.ts'
 import { LIMITS, MOST_MONEY_MINOR } from '../plan/limits.ts'
 import { offerSchema, type Offer } from '../plan/schema.ts'
 import { isItemKey } from '../quantities/items.ts'
@@ -127,16 +127,7 @@ export function readPriceTable(
       continue
     }
     const { offer } = found
-    const same = [
-      offer.item,
-      offer.variant ?? '',
-      offer.lotSize,
-      offer.lotName,
-      offer.widthM,
-      offer.seller,
-      offer.sellerName,
-      offer.place,
-    ].join('\n')
+    const same = offerMark(offer)
     const firstLine = seen.get(same)
     if (firstLine !== undefined) problems.push({ kind: 'duplicate', line, firstLine })
     else {

@@ -13,6 +13,7 @@ export const spendingSchema = z.strictObject({
   seller: z.enum(['block-maker', 'hardware', 'timber', 'sand-stone', 'labour']),
   sellerName: label,
   instead: label,
+  note: z.exactOptional(label),
   day: z.nullable(day),
   paidBy: z.nullable(key),
   /** Id of a photo kept on this phone. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini'
 import { bad, good, type Result } from '../basics/result.ts'
-import { offerSchema, type Plan } from './schema.ts'
+import { offerSchema, type Offer, type Plan } from './schema.ts'
 
 export const PRICE_BOOK_FORMAT = 'kilnwright-prices'
 export const PRICE_BOOK_VERSION = 1
@@ -30,12 +30,46 @@ export function parsePriceBook(raw: unknown): Result<PriceBook, PriceBookProblem
   return checked.success ? good(checked.data) : bad({ kind: 'not-a-price-book' })
 }
 
-/** The plan with the book's offers added; an offer of the same id is brought up to date, the user's choice of it kept. Money is never converted. */
-export function withPrices(plan: Plan, book: PriceBook): Result<Plan, PriceBookProblem> {
-  if (book.currency.code !== plan.currency.code || book.currency.digits !== plan.currency.digits)
-    return bad({ kind: 'other-currency', theirs: book.currency.code, ours: plan.currency.code })
-  const offers = { ...plan.offers }
-  for (const [id, offer] of Object.entries(book.offers))
-    offers[id] = { ...offer, chosen: offers[id]?.chosen ?? offer.chosen }
-  return good({ ...plan, offers })
+/** What makes two offers the same one seen twice: the thing, its lot, and who sells it where. */
+export const offerMark = (offer: Offer): string =>
+  [
+    offer.item,
+    offer.variant ?? '',
+    offer.lotSize,
+    offer.lotName,
+    offer.widthM,
+    offer.seller,
+    offer.sellerName,
+    offer.place,
+  ].join('\n')
+
+/**
+ * Offers with others added. One that is known already, by its id or as the same thing of the same seller, is brought up to date and keeps
+ * whether it was chosen; what was seen later stays. `idFor` names one that is new.
+ */
+function withOffers(
+  known: Readonly<Record<string, Offer>>,
+  found: Readonly<Record<string, Offer>>,
+  idFor: (id: string) => string,
+): Record<string, Offer> {
+  const offers = { ...known }
+  const ids = new Map(Object.entries(known).map(([id, offer]) => [offerMark(offer), id]))
+  for (const [id, offer] of Object.entries(found)) {
+    const at = Object.hasOwn(offers, id) ? id : (ids.get(offerMark(offer)) ?? idFor(id))
+    const now = offers[at]
+    if (now !== undefined && (now.seen ?? '') > (offer.seen ?? '')) continue
+    offers[at] = { ...offer, chosen: now?.chosen ?? offer.chosen }
+    ids.set(offerMark(offer), at)
+  }
+  return offers
 }
+
+/** The plan with the book's offers added; the user's choice among them is kept. Money is never converted. */
+export function withPrices(plan: Plan, book: PriceBook): Result<Plan, PriceBookProblem> {
+  if (!isSameCurrency(book.currency, plan.currency))
+    return bad({ kind: 'other-currency', theirs: book.currency.code, ours: plan.currency.code })
+  return good({ ...plan, offers: withOffers(plan.offers, book.offers, (id) => id) })
+}
+
+const isSameCurrency = (one: PriceBook['currency'], other: PriceBook['currency']): boolean =>
+  one.code === other.code && one.digits === other.digits

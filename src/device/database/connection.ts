@@ -1,7 +1,7 @@
 import { deleteDB, openDB, type DBSchema, type IDBPDatabase } from 'idb'
 
 export const DATABASE_NAME = 'kilnwright'
-const DATABASE_VERSION = 1
+const DATABASE_VERSION = 2
 
 /**
  * What the front page needs of a plan without opening its document. `plan` is the plan with its collections empty, as it was written: whoever reads it
@@ -23,6 +23,20 @@ export interface StoredCopy {
   readonly bytes: Uint8Array
 }
 
+/** A price of the phone's own price book; whoever reads it checks it. */
+export interface StoredPrice {
+  readonly id: string
+  readonly price: unknown
+}
+
+/** A receipt as a small picture; records of plans name it by its id, and a plan handed on does not carry it by itself. */
+export interface StoredReceipt {
+  readonly id: string
+  readonly planId: string
+  readonly atMs: number
+  readonly bytes: Uint8Array
+}
+
 export interface Stores extends DBSchema {
   plans: { key: string; value: StoredRow }
   /** Changes in the order in which they were acknowledged; together they are the documents. */
@@ -30,6 +44,8 @@ export interface Stores extends DBSchema {
   copies: { key: number; value: StoredCopy; indexes: { planId: string } }
   /** What belongs to this phone and to no plan. */
   phone: { key: string; value: unknown }
+  prices: { key: string; value: StoredPrice }
+  receipts: { key: string; value: StoredReceipt; indexes: { planId: string } }
 }
 
 type Database = IDBPDatabase<Stores>
@@ -131,5 +147,9 @@ function makeStores(database: Database, from: number): void {
     database.createObjectStore('updates', { autoIncrement: true }).createIndex('planId', 'planId')
     database.createObjectStore('copies', { autoIncrement: true }).createIndex('planId', 'planId')
     database.createObjectStore('phone')
+  }
+  if (from < 2) {
+    database.createObjectStore('prices', { keyPath: 'id' })
+    database.createObjectStore('receipts', { keyPath: 'id' }).createIndex('planId', 'planId')
   }
 }

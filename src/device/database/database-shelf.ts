@@ -1,5 +1,5 @@
 import { both, troubleOf, type Connection } from './connection.ts'
-import { MOST_COPIES, type SaveOutcome, type Shelf } from './shelf.ts'
+import { MOST_COPIES, type MoneyShelf, type SaveOutcome, type Shelf } from './shelf.ts'
 
 /** Stored changes of one plan beyond which they are joined into one. */
 export const MOST_UPDATES = 200
@@ -20,6 +20,7 @@ async function outcomeOf(work: Promise<unknown>): Promise<SaveOutcome> {
 export function databaseShelf(connection: Connection): Shelf {
   const { ask } = connection
   return {
+    ...databaseMoney(connection),
     isLasting: true,
     rows: () => ask((database) => database.getAll('plans')),
     updates: (planId) =>
@@ -64,16 +65,18 @@ export function databaseShelf(connection: Connection): Shelf {
     remove: (planIds) =>
       outcomeOf(
         ask(async (database) => {
-          const tx = database.transaction(['plans', 'updates', 'copies'], 'readwrite')
+          const tx = database.transaction(['plans', 'updates', 'copies', 'receipts'], 'readwrite')
           const write = async (planId: string) => {
-            const [updates, copies] = await Promise.all([
+            const [updates, copies, receipts] = await Promise.all([
               tx.objectStore('updates').index('planId').getAllKeys(planId),
               tx.objectStore('copies').index('planId').getAllKeys(planId),
+              tx.objectStore('receipts').index('planId').getAllKeys(planId),
             ])
             await Promise.all([
               tx.objectStore('plans').delete(planId),
               ...updates.map((key) => tx.objectStore('updates').delete(key)),
               ...copies.map((key) => tx.objectStore('copies').delete(key)),
+              ...receipts.map((key) => tx.objectStore('receipts').delete(key)),
             ])
           }
           await both(Promise.all(planIds.map(write)), tx.done)
@@ -95,5 +98,30 @@ export function databaseShelf(connection: Connection): Shelf {
     note: (name) => ask((database) => database.get('phone', name)),
     putNote: (name, value) => outcomeOf(ask((database) => database.put('phone', value, name))),
     close: connection.close,
+  }
+}
+
+/** The phone's price book and its receipts, in the same database. */
+function databaseMoney({ ask }: Connection): MoneyShelf {
+  const removeFrom = (name: 'prices' | 'receipts', ids: readonly string[]) =>
+    outcomeOf(
+      ask(async (database) => {
+        const { store, done } = database.transaction(name, 'readwrite')
+        await both(Promise.all(ids.map((id) => store.delete(id))), done)
+      }),
+    )
+  return {
+    prices: () => ask((database) => database.getAll('prices')),
+    putPrices: (prices) =>
+      outcomeOf(
+        ask(async (database) => {
+          const { store, done } = database.transaction('prices', 'readwrite', ON_DISK)
+          await both(Promise.all(prices.map((price) => store.put(price))), done)
+        }),
+      ),
+    removePrices: (ids) => removeFrom('prices', ids),
+    receipts: (planId) => ask((database) => database.getAllFromIndex('receipts', 'planId', planId)),
+    putReceipt: (receipt) => outcomeOf(ask((database) => database.put('receipts', receipt))),
+    removeReceipts: (ids) => removeFrom('receipts', ids),
   }
 }

@@ -1,5 +1,5 @@
-import type { StoredCopy, StoredRow } from './connection.ts'
-import { MOST_COPIES, type Shelf } from './shelf.ts'
+import type { StoredCopy, StoredPrice, StoredReceipt, StoredRow } from './connection.ts'
+import { MOST_COPIES, type MoneyShelf, type Shelf } from './shelf.ts'
 
 /** Plans in this tab only: for a phone whose browser gives no database (private window, storage switched off). */
 export function memoryShelf(): Shelf {
@@ -7,7 +7,9 @@ export function memoryShelf(): Shelf {
   const updates = new Map<string, Uint8Array[]>()
   const copies = new Map<string, StoredCopy[]>()
   const notes = new Map<string, unknown>()
+  const money = memoryMoney()
   return {
+    ...money,
     isLasting: false,
     rows: async () => [...rows.values()],
     updates: async (planId) => updates.get(planId) ?? [],
@@ -25,6 +27,7 @@ export function memoryShelf(): Shelf {
       return 'saved'
     },
     remove: async (planIds) => {
+      for (const planId of planIds) await money.removeReceipts((await money.receipts(planId)).map(({ id }) => id))
       for (const kept of [rows, updates, copies]) for (const planId of planIds) kept.delete(planId)
       return 'saved'
     },
@@ -39,5 +42,30 @@ export function memoryShelf(): Shelf {
       return 'saved'
     },
     close: async () => {},
+  }
+}
+
+function memoryMoney(): MoneyShelf {
+  const prices = new Map<string, StoredPrice>()
+  const receipts = new Map<string, StoredReceipt>()
+  return {
+    prices: async () => [...prices.values()],
+    putPrices: async (all) => {
+      for (const one of all) prices.set(one.id, one)
+      return 'saved'
+    },
+    removePrices: async (ids) => {
+      for (const id of ids) prices.delete(id)
+      return 'saved'
+    },
+    receipts: async (planId) => [...receipts.values()].filter((one) => one.planId === planId),
+    putReceipt: async (one) => {
+      receipts.set(one.id, one)
+      return 'saved'
+    },
+    removeReceipts: async (ids) => {
+      for (const id of ids) receipts.delete(id)
+      return 'saved'
+    },
   }
 }

@@ -1,4 +1,4 @@
-import type { KeepingTrouble, StoredCopy, StoredRow } from './connection.ts'
+import type { KeepingTrouble, StoredCopy, StoredPrice, StoredReceipt, StoredRow } from './connection.ts'
 
 /** What became of a wish to keep something; every outcome has a name. */
 export type SaveOutcome = 'saved' | KeepingTrouble
@@ -10,8 +10,20 @@ export interface Save {
   readonly whole: () => Uint8Array
 }
 
+/** What money brings that belongs into no plan's document: the phone's price book, and photos of receipts. */
+export interface MoneyShelf {
+  readonly prices: () => Promise<readonly StoredPrice[]>
+  /** All of them or none. */
+  readonly putPrices: (prices: readonly StoredPrice[]) => Promise<SaveOutcome>
+  readonly removePrices: (ids: readonly string[]) => Promise<SaveOutcome>
+  /** Receipts of one plan. */
+  readonly receipts: (planId: string) => Promise<readonly StoredReceipt[]>
+  readonly putReceipt: (receipt: StoredReceipt) => Promise<SaveOutcome>
+  readonly removeReceipts: (ids: readonly string[]) => Promise<SaveOutcome>
+}
+
 /** Where plans stand: in the phone's database, or in memory only. Reading rejects when the shelf cannot be reached. */
-export interface Shelf {
+export interface Shelf extends MoneyShelf {
   /** False where nothing outlives this tab. */
   readonly isLasting: boolean
   readonly rows: () => Promise<readonly StoredRow[]>

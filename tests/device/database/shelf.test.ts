@@ -40,6 +40,22 @@ describe.each([
     expect(await shelf.updates('c')).toEqual([])
   })
 
+  it('keeps prices and receipts one by one, and a plan’s receipts go with it', async () => {
+    const shelf = shelfOf()
+    const receipt = (id: string, planId: string) => ({ id, planId, atMs: 5, bytes: Uint8Array.of(1, 2) })
+    await saveNew(shelf, 'a')
+    for (const one of [receipt('r1', 'a'), receipt('r2', 'a'), receipt('r3', 'b')])
+      expect(await shelf.putReceipt(one)).toBe('saved')
+    expect(await shelf.putPrices(['p1', 'p2'].map((id) => ({ id, price: { id } })))).toBe('saved')
+    await shelf.putPrices([{ id: 'p2', price: 'newer' }])
+    await shelf.removePrices(['p1', 'never there'])
+    expect(await shelf.prices()).toEqual([{ id: 'p2', price: 'newer' }])
+    await shelf.removeReceipts(['r1'])
+    expect(await shelf.receipts('a')).toEqual([receipt('r2', 'a')])
+    await shelf.remove(['a'])
+    expect([await shelf.receipts('a'), await shelf.receipts('b')]).toEqual([[], [receipt('r3', 'b')]])
+  })
+
   it('takes a plan away with all its copies, and no other', async () => {
     const shelf = shelfOf()
     await saveNew(shelf, 'a')
@@ -135,7 +151,7 @@ describe('a database that goes away', () => {
   it('lets a newer version upgrade it, and says from then on that it is blocked', async () => {
     const shelf = databaseShelf(connect())
     await saveNew(shelf, 'a')
-    const newer = await openDB(DATABASE_NAME, 2)
+    const newer = await openDB(DATABASE_NAME, 3)
     expect(await saveNew(shelf, 'b')).toBe('blocked')
     expect(await newer.count('plans')).toBe(1)
     newer.close()
@@ -171,6 +187,26 @@ describe('opening', () => {
       throw new DOMException('', 'SecurityError')
     })
     expect((await openShelf(() => {})).storage).toBe('memory-only')
+  })
+
+  it('lifts a database of version 1 with all that is in it', async () => {
+    const old = await openDB(DATABASE_NAME, 1, {
+      upgrade: (database) => {
+        database.createObjectStore('plans', { keyPath: 'id' })
+        database.createObjectStore('updates', { autoIncrement: true }).createIndex('planId', 'planId')
+        database.createObjectStore('copies', { autoIncrement: true }).createIndex('planId', 'planId')
+        database.createObjectStore('phone')
+      },
+    })
+    await old.put('plans', rowOf('a'))
+    await old.put('phone', 'Treasurer’s phone', 'name')
+    old.close()
+    const { shelf, storage } = await openShelf(() => {})
+    expect(storage).toBe('lasting')
+    expect(await shelf.rows()).toEqual([rowOf('a')])
+    expect(await shelf.note('name')).toBe('Treasurer’s phone')
+    expect([await shelf.prices(), await shelf.receipts('a')]).toEqual([[], []])
+    await shelf.close()
   })
 
   it('touches nothing of a newer version', async () => {
