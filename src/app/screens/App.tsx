@@ -19,7 +19,7 @@ const loadPlan = () => withWords(import('./PlanHere.tsx'))
 const loadNew = () => withWords(import('./new-plan/NewPlan.tsx'))
 const loadTrust = () => withWords(import('./trust/TrustPage.tsx'))
 const PlanHere = lazy(() => loadPlan().then(({ PlanHere: screen }) => ({ default: screen })))
-const Settings = lazy(() => import('./settings/Settings.tsx').then(({ Settings: screen }) => ({ default: screen })))
+const Settings = lazy(() => withWords(import('./settings/Settings.tsx')).then((one) => ({ default: one.Settings })))
 const TrustPage = lazy(() => loadTrust().then(({ TrustPage: screen }) => ({ default: screen })))
 const HandOver = lazy(() => withWords(import('./hand-over/HandOver.tsx')).then((one) => ({ default: one.HandOver })))
 const ScanScreen = lazy(() =>
@@ -31,7 +31,7 @@ const TakeScreen = lazy(() =>
 const HistoryScreen = lazy(() =>
   withWords(import('./history/HistoryScreen.tsx')).then((one) => ({ default: one.HistoryScreen })),
 )
-const Erased = lazy(() => import('./settings/Erased.tsx').then((one) => ({ default: one.Erased })))
+const Erased = lazy(() => withWords(import('./settings/Erased.tsx')).then((one) => ({ default: one.Erased })))
 const NewPlan = lazy(() => loadNew().then(({ NewPlan: screen }) => ({ default: screen })))
 
 /** The whole app: one screen at a time, by the address. */

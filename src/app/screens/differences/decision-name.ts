@@ -4,6 +4,7 @@ import type { Words } from '../../words/words.ts'
 
 /** Collections of the plan, the longer paths first. */
 const RECORDS = [
+  'trays.owned',
   'run.firings',
   'run.upkeep',
   'build.ticks',

@@ -16,6 +16,7 @@ import history from './history.json'
 import moneyFindings from './money-findings.json'
 import moneyWorking from './money-working.json'
 import newPlan from './new-plan.json'
+import phone from './phone.json'
 import plan from './plan.json'
 import range from './range.json'
 import run from './run.json'
@@ -46,6 +47,7 @@ export const planWords = {
   ...moneyFindings,
   ...moneyWorking,
   ...newPlan,
+  ...phone,
   ...plan,
   ...range,
   ...run,
