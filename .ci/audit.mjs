@@ -4,10 +4,12 @@ import { root, stop } from './set-up.mjs'
 
 const { stdout } = spawnSync('npm', ['audit', '--json', '--audit-level=high'], { cwd: root, encoding: 'utf8' })
 
-/** @returns {{ metadata?: { vulnerabilities?: Record<string, number> } }} */
+/** @typedef {{ metadata?: { vulnerabilities?: Record<string, number> } }} Answer */
+
+/** @returns {Answer} */
 function answer() {
   try {
-    return JSON.parse(stdout)
+    return /** @type {Answer} */ (JSON.parse(stdout))
   } catch {
     return {}
   }
