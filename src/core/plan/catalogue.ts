@@ -67,6 +67,8 @@ const mixes = z.object({
     source: sourceId,
   }),
 })
+/** How far a figure spreads among fish of one form. */
+const spread = z.strictObject({ from: number, to: number, source: sourceId })
 const species = z.object({
   forms: z.array(
     z.strictObject({
@@ -77,6 +79,7 @@ const species = z.object({
       loadKgPerTray: number,
       loadKgPerM2: number,
       sources: z.strictObject({ moisture: sourceId, load: sourceId, dressing: sourceId }),
+      ranges: z.strictObject({ moisture: spread, dressingLoss: spread }),
     }),
   ),
 })

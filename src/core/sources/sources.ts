@@ -50,6 +50,18 @@ export const SOURCES = {
   'ilo-1982': published('International Labour Office', 'Small-scale processing of fish', 1982, 'ch. II'),
   'fao-tp535': published('FAO', 'Fisheries and Aquaculture Technical Paper 535', undefined, 'tables 9, 15; p. 31, 44'),
   'fao-food-loss': published('FAO', 'Food loss pages: storage of smoked fish'),
+  'fao-fish-water': published(
+    'FAO',
+    'Fisheries and Aquaculture, principal constituents of fish',
+    undefined,
+    'normal variation of water in the fillet',
+  ),
+  'fao-cwp': published(
+    'FAO Coordinating Working Party',
+    'Handbook of Fishery Statistics: factors from product weight to live weight',
+    undefined,
+    'whole, gutted head on, gutted head off',
+  ),
   earle: published('Earle', 'Unit operations in food processing', undefined, 'app. 7'),
   bch: published('Building Construction Handbook', 'U-value of a one-brick wall'),
   'din-4108': published('DIN', 'V 4108-4'),

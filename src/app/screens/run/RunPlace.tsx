@@ -89,7 +89,6 @@ export function RunPlace({ route, worked }: { readonly route: PlanRoute; readonl
           <details className="work-step">
             <summary>
               <b>{say('run.step-by-step')}</b>
-              <Icon name="next" />
             </summary>
             <ol className="turns">
               {today.timetable.map((step) => (

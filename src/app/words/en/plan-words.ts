@@ -4,6 +4,7 @@ import buildSite from './build-site.json'
 import buildWorking from './build-working.json'
 import buy from './buy.json'
 import catalogue from './catalogue.json'
+import catching from './catch.json'
 import compare from './compare.json'
 import field from './field.json'
 import fishFindings from './fish-findings.json'
@@ -35,6 +36,7 @@ export const planWords = {
   ...buildWorking,
   ...buy,
   ...catalogue,
+  ...catching,
   ...compare,
   ...field,
   ...fishFindings,

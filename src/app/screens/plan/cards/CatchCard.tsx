@@ -4,6 +4,9 @@ import { useWords } from '../../../words/use-words.tsx'
 import { PlanPicks } from '../../fields/PlanChoice.tsx'
 import { MaybeField, PlanField } from '../../fields/PlanField.tsx'
 import { usePlan } from '../../fields/plan-in-hand.ts'
+import { CatchMakes } from './CatchMakes.tsx'
+import { FormFigures } from './FormFigures.tsx'
+import { ProductPicks } from './ProductPicks.tsx'
 
 const FORMS = ['small-whole', 'large-cut', 'catfish', 'own'] as const
 
@@ -12,10 +15,11 @@ export function CatchCard() {
   const { say, named } = useWords()
   const { plan, set } = usePlan()
   const { catch: fish } = plan
-  const choose = (form: (typeof FORMS)[number]) => {
-    const usual = CATALOGUE_FORMS.find(({ key }) => key === form)
+  const form = CATALOGUE_FORMS.find(({ key }) => key === fish.form)
+  const choose = (chosen: (typeof FORMS)[number]) => {
+    const usual = CATALOGUE_FORMS.find(({ key }) => key === chosen)
     set({
-      'catch.form': form,
+      'catch.form': chosen,
       ...(usual && {
         'catch.moistureFresh': usual.moisture,
         'catch.dressingLoss': usual.dressingLoss,
@@ -37,7 +41,14 @@ export function CatchCard() {
         chosen={fish.form}
         onChoose={choose}
       />
-      <p className="quiet">{say('catch.form-why')}</p>
+      {form === undefined ? (
+        <p className="quiet">{say('catch.own-why')}</p>
+      ) : (
+        <>
+          <p className="quiet">{say('catch.form-why')}</p>
+          <FormFigures form={form} />
+        </>
+      )}
       <PlanPicks
         at="catch.loading"
         name={say('catch.loading')}
@@ -55,8 +66,9 @@ export function CatchCard() {
       <div className="fields">
         <PlanField at="catch.dressingLoss" />
         <PlanField at="catch.moistureFresh" />
-        <PlanField at="catch.moistureFinal" />
       </div>
+      <ProductPicks />
+      <CatchMakes />
     </>
   )
 }

@@ -48,14 +48,14 @@ export function ChambersCard() {
         {fishLoad(plan)
           .trade.filter(({ level }) => level !== 'too-tall')
           .slice(0, 4)
-          .map(({ chambers, traysPerChamber }) => (
+          .map(({ chambers, traysPerChamber, level }) => (
             <li key={chambers}>
               <Button
                 shape="big"
                 tone={chambers === count && traysPerChamber === plan.trays.perChamber ? 'solid' : 'plain'}
                 onPress={() => set({ 'chambers.count': chambers, 'trays.perChamber': traysPerChamber })}
               >
-                {say('chambers.trade-line', { chambers, trays: traysPerChamber })}
+                {`${say('chambers.trade-line', { chambers, trays: traysPerChamber })}, ${say(`chambers.stack.${level}`)}`}
               </Button>
             </li>
           ))}
