@@ -27,13 +27,19 @@ export interface FlatCut {
 
 /** Squares of mesh from rolls, or of covers from sheets: cut from the offers that cost least, or without prices take the least stuff. */
 export function flatLines(plan: Plan, total: ItemTotal, offers: readonly Terms[], effort?: CuttingEffort): FlatCut {
-  const [piece] = total.needs.flatMap((one) => one.pieces ?? [])
+  const piece = squaresOf(total)
   if (piece === undefined) return { lines: [], plan: null, findings: [] }
   const wide = offers.filter(({ widthM }) => widthM > 0)
   if (wide.length === 0) return { lines: [], plan: null, findings: [widthMissing(total.item)] }
   return itemOf(total.item).cut === 'sheets'
     ? fromSheets(plan, total, piece, wide, effort)
     : fromRolls(total, piece, wide, effort)
+}
+
+/** All squares of an item: those of one tray are as large as those of any other. */
+function squaresOf({ needs }: ItemTotal): Piece | undefined {
+  const [first, ...others] = needs.flatMap((one) => one.pieces ?? [])
+  return first && { ...first, count: others.reduce((sum, { count }) => sum + count, first.count) }
 }
 
 function fromSheets(

@@ -70,21 +70,39 @@ function badOf(records: readonly Upkeep[]): number {
   return bad
 }
 
+/** Trays to make anew, squares of mesh to change on sound frames, covers to make anew. */
+export interface TrayRepair {
+  readonly trays: number
+  readonly mesh: number
+  readonly covers: number
+}
+
+/** What was found bad of the trays and stands open. */
+export const traysToMend = (plan: Plan): TrayRepair => ({
+  trays: badOf(recordsOf(plan, 'trays')),
+  mesh: badOf(recordsOf(plan, 'mesh')),
+  covers: badOf(recordsOf(plan, 'cover')),
+})
+
 /** What to buy to mend everything that stands open: new trays, mesh and covers as they were made, mortar for cracks and lining. */
 export function repairNeeds(plan: Plan, tray: TrayFrame): Need[] {
   const bad = (part: UpkeepPart) => badOf(recordsOf(plan, part))
+  const cracks = bad('walls') + bad('lining')
+  return [
+    ...trayRepairNeeds(plan, tray, traysToMend(plan)),
+    ...(cracks > 0 ? mortarNeeds(crackVolume(cracks), 'walls', 'repair', plan) : []),
+  ]
+}
+
+/** What a repair of trays takes, each part made as the plan has it. */
+export function trayRepairNeeds(plan: Plan, tray: TrayFrame, { trays, mesh, covers }: TrayRepair): Need[] {
   const needs: Need[] = []
-  const trays = bad('trays')
   if (trays > 0) needs.push(...traysOnly(plan, tray, trays, 'repair.trays'))
-  const mesh = bad('mesh')
   if (mesh > 0)
     needs.push(
       ...traysOnly(plan, tray, mesh, 'repair.mesh').filter(({ item }) => item === 'mesh' || item === 'staples'),
     )
-  const covers = bad('cover')
   if (covers > 0) needs.push(...coversOnly(plan, tray, covers))
-  const cracks = bad('walls') + bad('lining')
-  if (cracks > 0) needs.push(...mortarNeeds(crackVolume(cracks), 'walls', 'repair', plan))
   return needs
 }
 

@@ -31,6 +31,9 @@ const DrawingViewer = lazy(() =>
   import('../../drawings/DrawingViewer.tsx').then(({ DrawingViewer: shown }) => ({ default: shown })),
 )
 
+const CuttingSheet = lazy(() => import('../cutting/CuttingSheet.tsx').then((one) => ({ default: one.CuttingSheet })))
+const RepairSheet = lazy(() => import('../cutting/RepairSheet.tsx').then((one) => ({ default: one.RepairSheet })))
+
 function OneView({
   view,
   worked,
@@ -129,6 +132,15 @@ export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readon
         </section>
       </div>
       {route.card === 'compare' && <CompareSheet route={route} worked={worked} />}
+      {(route.card === 'cutting' || route.card === 'repair') && (
+        <Suspense fallback={null}>
+          {route.card === 'cutting' ? (
+            <CuttingSheet route={route} worked={worked} />
+          ) : (
+            <RepairSheet route={route} worked={worked} />
+          )}
+        </Suspense>
+      )}
       {opened !== null && (
         <Suspense fallback={null}>
           <DrawingViewer

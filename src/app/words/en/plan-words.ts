@@ -6,6 +6,7 @@ import buy from './buy.json'
 import catalogue from './catalogue.json'
 import catching from './catch.json'
 import compare from './compare.json'
+import cutting from './cutting.json'
 import field from './field.json'
 import fishFindings from './fish-findings.json'
 import fishWorking from './fish-working.json'
@@ -38,6 +39,7 @@ export const planWords = {
   ...catalogue,
   ...catching,
   ...compare,
+  ...cutting,
   ...field,
   ...fishFindings,
   ...fishWorking,
