@@ -1,11 +1,10 @@
-import type { Offer, Plan } from '../../../core/plan/schema.ts'
-import { itemOf, type ItemKey } from '../../../core/quantities/items.ts'
-import { offerFits, variantOf } from '../../../core/quantities/variant.ts'
+import type { Offer } from '../../../core/plan/schema.ts'
+import type { ItemKey } from '../../../core/quantities/items.ts'
+import { offerFits } from '../../../core/quantities/variant.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { Button } from '../../parts/Button.tsx'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
-import { todayIso } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
 import { useFieldInSight } from '../fields/use-field-in-sight.ts'
@@ -17,28 +16,7 @@ import { KeyFigure, Worked } from '../working/Worked.tsx'
 import { itemName } from './line-text.ts'
 import { newKey } from './new-key.ts'
 import { OfferFields } from './OfferFields.tsx'
-
-/** The usual lot of the trade as an offer without a price, to begin from. */
-function usualOffer(plan: Plan, key: ItemKey): Offer {
-  const item = itemOf(key)
-  const variant = variantOf(plan, key)
-  return {
-    item: key,
-    ...(variant !== '' && { variant }),
-    lotSize: item.lotSize,
-    lotName: item.lotName,
-    priceMinor: null,
-    seller: item.seller,
-    sellerName: '',
-    place: '',
-    seen: todayIso(),
-    leastLots: 1,
-    transportMinor: 0,
-    tripLots: 0,
-    widthM: item.widthM ?? 0,
-    chosen: false,
-  }
-}
+import { usualOffer } from './usual-offer.ts'
 
 /** Everything about buying one thing: its offers, and the way from what the work needs to what it costs. */
 export function ItemSheet({

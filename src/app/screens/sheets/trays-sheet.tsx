@@ -1,7 +1,12 @@
 import { trayCornerView, traySeatView, trayView } from '../../../core/documents/drawings/tray-view.ts'
-import type { CuttingPlan } from '../../../core/cutting/length-job.ts'
+import { boardView, rollViews } from '../../../core/documents/drawings/cutting-view.ts'
+import { sectionsOf, sheetView } from '../../../core/documents/drawings/sheet-view.ts'
+import type { CutPattern, CuttingPlan } from '../../../core/cutting/length-job.ts'
+import type { CutSheet } from '../../../core/cutting/sheet-job.ts'
+import type { FlatPlan } from '../../../core/purchase/flat-lines.ts'
 import type { Drawing } from '../../../core/documents/drawings/drawing.ts'
 import type { PaperBlock, PaperRow, PaperSheet } from '../../state/paper-actions.ts'
+import { cutSteps, marksText, proofText, rollProofText } from '../cutting/cut-text.ts'
 import { PaperDrawing } from './PaperDrawing.tsx'
 import type { Words } from '../../words/words.ts'
 import type { SheetHand } from './sheet-kind.ts'
@@ -48,34 +53,88 @@ export function traysSheet({ worked, words, ink }: SheetHand): PaperSheet {
           ],
         })),
       },
-      ...[...purchase.cutting].flatMap(([item, cutting]) => cuttingBlocks(words.named(`item.${item}`), cutting, words)),
+      ...[...purchase.cutting].flatMap(([item, cutting]) =>
+        boardBlocks(words.named(`item.${item}`), cutting, words, draw),
+      ),
+      ...[...purchase.flat].flatMap(([item, flat]) => flatBlocks(words.named(`item.${item}`), flat, words, draw)),
       { kind: 'text', text: words.say('sheets.kerf', { kerf: words.length(plan.trays.kerfM) }) },
       { kind: 'caution', text: words.say('task-caution.saw') },
     ],
   }
 }
 
-/** One table an item: how many bars so, where to mark each from its hooked end, what is left over. */
-function cuttingBlocks(name: string, { patterns }: CuttingPlan, words: Words): PaperBlock[] {
+type Draw = (drawing: Drawing) => string
+const BOARD_MM = 34
+const SHEET_MM = 75
+
+const heading = (name: string, words: Words): PaperBlock => ({
+  kind: 'heading',
+  text: words.say('sheets.cut-of', { item: name }),
+})
+
+/** One table an item: how many bars so, where to mark each from its hooked end, what is left over; then each bar drawn with its marks. */
+function boardBlocks(name: string, plan: CuttingPlan, words: Words, draw: Draw): PaperBlock[] {
+  const { patterns } = plan
   if (patterns.length === 0) return []
+  return [
+    heading(name, words),
+    { kind: 'text', text: proofText(plan, words) },
+    markTable(patterns, words),
+    ...patterns.map((pattern): PaperBlock => ({
+      kind: 'drawing',
+      markup: draw(boardView(pattern)),
+      mostHighMm: BOARD_MM,
+    })),
+  ]
+}
+
+function markTable(patterns: readonly CutPattern[], words: Words): PaperBlock {
   const rows = patterns.map((pattern): PaperRow => ({
     box: true,
     cells: [
       `${words.number(pattern.times)} × ${words.length(pattern.stockLengthM)}`,
-      pattern.marksM.map((markM) => words.length(markM)).join(' · '),
+      marksText(pattern.marksM, words),
       words.length(pattern.offcutM),
     ],
   }))
+  return {
+    kind: 'table',
+    columns: [
+      { title: words.say('sheets.boards'), share: 0.26 },
+      { title: words.say('sheets.mark-at'), share: 0.54 },
+      { title: words.say('sheets.left'), share: 0.2, align: 'right' },
+    ],
+    rows,
+  }
+}
+
+/** Rolls by their marks and as one strip, sheets and sections by every cut in order. */
+function flatBlocks(name: string, flat: FlatPlan, words: Words, draw: Draw): PaperBlock[] {
+  if (flat.kind === 'sheets')
+    return flat.plan.sheets.length === 0
+      ? []
+      : [
+          heading(name, words),
+          { kind: 'text', text: proofText(flat.plan, words) },
+          ...flat.plan.sheets.flatMap((sheet) => sheetBlocks(sheet, words, draw)),
+        ]
   return [
-    { kind: 'heading', text: words.say('sheets.cut-of', { item: name }) },
-    {
-      kind: 'table',
-      columns: [
-        { title: words.say('sheets.boards'), share: 0.26 },
-        { title: words.say('sheets.mark-at'), share: 0.54 },
-        { title: words.say('sheets.left'), share: 0.2, align: 'right' },
-      ],
-      rows,
-    },
+    heading(name, words),
+    ...flat.rolls.flatMap(({ widthM, plan }): PaperBlock[] => [
+      { kind: 'text', text: rollProofText(plan, words) },
+      markTable(plan.rolls, words),
+      ...plan.rolls
+        .flatMap(rollViews)
+        .map((drawing): PaperBlock => ({ kind: 'drawing', markup: draw(drawing), mostHighMm: BOARD_MM })),
+      ...sectionsOf({ widthM, plan }).flatMap((section) => sheetBlocks(section, words, draw)),
+    ]),
   ]
 }
+
+const sheetBlocks = (sheet: CutSheet, words: Words, draw: Draw): PaperBlock[] => [
+  { kind: 'drawing', markup: draw(sheetView(sheet)), mostHighMm: SHEET_MM },
+  ...cutSteps(sheet, words).map((step, index): PaperBlock => ({
+    kind: 'text',
+    text: `${words.number(index + 1)}. ${step}`,
+  })),
+]
