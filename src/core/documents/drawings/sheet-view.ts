@@ -2,6 +2,8 @@ import type { CutSheet, SheetCut } from '../../cutting/sheet-job.ts'
 import type { RollPlan } from '../../cutting/roll-job.ts'
 import { rectangle, type Drawing, type Shape } from './drawing.ts'
 
+const ROLL = 'roll'
+
 /** Sections of a roll that are cut further than across it, each as the sheet it is once it lies on the bench. */
 export const sectionsOf = ({
   widthM,
@@ -10,7 +12,7 @@ export const sectionsOf = ({
   readonly widthM: number
   readonly plan: RollPlan
 }): readonly CutSheet[] =>
-  plan.sections.filter(({ cuts }) => cuts.length > 0).map((section) => ({ ...section, key: 'roll', widthM }))
+  plan.sections.filter(({ cuts }) => cuts.length > 0).map((section) => ({ ...section, key: ROLL, widthM }))
 
 /** One way to cut a sheet or a section of a roll: pieces with their sides, offcuts hatched, and every cut with its place in the order. */
 export function sheetView(sheet: CutSheet): Drawing {
@@ -59,7 +61,7 @@ export function sheetView(sheet: CutSheet): Drawing {
     {
       kind: 'words',
       at: [lengthM / 2, 0],
-      key: 'drawing.sheets',
+      key: sheet.key === ROLL ? 'drawing.sections' : 'drawing.sheets',
       args: { times },
       lane: { side: 'top', lane: 0 },
     },
@@ -68,7 +70,7 @@ export function sheetView(sheet: CutSheet): Drawing {
     box: { x0M: 0, x1M: lengthM, y0M: 0, y1M: widthM },
     shapes,
     label: {
-      key: 'drawing.sheet-label',
+      key: sheet.key === ROLL ? 'drawing.section-label' : 'drawing.sheet-label',
       args: { times, length: { lengthM }, width: { lengthM: widthM }, pieces: pieces.length },
     },
   }
