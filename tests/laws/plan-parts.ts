@@ -50,12 +50,27 @@ const anyPlace: fc.Arbitrary<Plan['place']> = fc.record({
   shelterOverhangM: field('place.shelterOverhangM'),
 })
 
+type Tried<K extends keyof Plan['ground']['tests']> = NonNullable<Plan['ground']['tests'][K]>
+
 const anyGround = fc.record({
   slope: fc.constantFrom([0, 0], [0, 0], [0.05, -0.03], [-0.12, 0.08]),
   formation: fc.constantFrom<Plan['ground']['formation']>('level', 'stepped'),
   waterTableM: maybe(field('ground.waterTableM', 0, 3)),
   floodM: maybe(field('ground.floodM', -1, 1)),
   rain: fc.constantFrom<Plan['ground']['rain']>('away', 'toward', 'unknown'),
+  heights: fc.record({
+    frontLeftM: maybe(field('ground.heightM')),
+    rightM: maybe(field('ground.heightM')),
+    rightApartM: maybe(field('ground.apartM')),
+    backM: maybe(field('ground.heightM')),
+    backApartM: maybe(field('ground.apartM')),
+  }),
+  tests: fc.record({
+    ground: maybe(fc.constantFrom<Tried<'ground'>>('natural', 'filled', 'peat', 'cracks-wide', 'mud', 'unsure')),
+    handful: maybe(fc.constantFrom<Tried<'handful'>>('falls-apart', 'stones', 'crumbles', 'hard-red', 'unsure')),
+    thumb: maybe(fc.constantFrom<Tried<'thumb'>>('sinks-easily', 'moderate', 'hardly', 'unsure')),
+    picketM: maybe(field('ground.picketM')),
+  }),
   panM3: field('ground.panM3'),
   barrowM3: field('ground.barrowM3'),
 })
@@ -168,7 +183,15 @@ const anyMeasuring = fc.record({
   ),
 })
 
+const anyOwned: fc.Arbitrary<Plan['trays']['owned'][string]> = fc.record({
+  item: fc.constantFrom('rail', 'cover-sheet', 'something-else'),
+  lengthM: field('owned.lengthM', 0.3, 4),
+  widthM: fc.constantFrom(0, 0.6, 1.22),
+  count: field('owned.count', 1, 20),
+})
+
 const anyTrayRest = fc.record({
+  owned: byId('own', anyOwned, 3),
   railDepthM: field('trays.railDepthM', 0.03, 0.1),
   handleM: field('trays.handleM', 0, 0.2),
   gapM: field('trays.gapM', 0, 0.06),

@@ -35,7 +35,7 @@ describe('the catalogue', () => {
 
   it('has a name for every field that a screen can show', () => {
     const elsewhere =
-      /^(mixes\.(part|dryFactor)|place\.(windDeg|distanceM)|offer|spending|contribution|member|firingLog)/
+      /^(mixes\.(part|dryFactor)|place\.(windDeg|distanceM)|offer|spending|contribution|member|firingLog|owned)/
     const named = Object.keys(LIMITS).filter((field) => !elsewhere.test(field))
     expect(named.filter((field) => !hasWord(`field.${field}`))).toEqual([])
   })
