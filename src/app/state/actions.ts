@@ -138,6 +138,11 @@ export function editPlan(change: (plan: Plan) => Plan): Result<Plan, PlanProblem
 /** Sets one field by its path with dots; undefined takes an entry away. */
 export const setField = (path: string, value: unknown): Result<Plan, PlanProblem> => applySet({ [path]: value })
 
+/** The same for what may come late, as a notice's way back does: nothing where another plan has come to the screen. */
+export function setOpenField(planId: string, path: string, value: unknown): void {
+  if (store.getState().open?.id === planId) setField(path, value)
+}
+
 /** Sets several fields as one step, as a finding's remedy asks. */
 export const applySet = (set: Readonly<Record<string, unknown>>): Result<Plan, PlanProblem> =>
   editPlan((plan) => {

@@ -38,6 +38,14 @@ export interface GroupAccount {
   readonly members: readonly MemberAccount[]
   readonly promised: Derived<'money'>
   readonly given: Derived<'money'>
+  /** Cash put in the box. */
+  readonly cash: Derived<'money'>
+  /** Material and labour given, at their stated worth. */
+  readonly inKind: Derived<'money'>
+  /** Paid for the kiln from the box, and from the members' own pockets, less what came back for returns. */
+  readonly fromBox: Derived<'money'>
+  readonly fromPockets: Derived<'money'>
+  readonly paidOut: Derived<'money'>
   /** Cash that should be in the box. */
   readonly cashInBox: Derived<'money'>
   /** What the kiln has taken: money paid, material and labour given. */
@@ -105,16 +113,18 @@ export function groupAccount(plan: Plan): GroupAccount {
     contributions.filter(({ one }) => one.kind !== 'cash'),
   )
   const fromBox = paidBy(null, 'group.from-box')
+  const paidOut = paidOutTo(null)
   const cashInBox = derive(
     'group.box',
     'money',
     'c − p − o',
-    { c: cash, p: fromBox, o: paidOutTo(null) },
+    { c: cash, p: fromBox, o: paidOut },
     (of) => of.c - of.p - of.o,
   )
   const ids = memberIds(plan)
   const pockets = ids.map((id) => paidBy(id, 'group.own-pocket'))
-  const used = sumOf('group.used', 'money', [fromBox, ...pockets, inKind])
+  const fromPockets = sumOf('group.from-pockets', 'money', pockets)
+  const used = sumOf('group.used', 'money', [fromBox, fromPockets, inKind])
   const shares = splitMinor(
     used.value,
     ids.map((id) => plan.members[id]?.weight ?? 0),
@@ -150,6 +160,11 @@ export function groupAccount(plan: Plan): GroupAccount {
     members,
     promised: total('group.promised-all', 'promised', contributions),
     given: total('group.given-all', 'given', contributions),
+    cash,
+    inKind,
+    fromBox,
+    fromPockets,
+    paidOut,
     cashInBox,
     used,
     settlement: settled(members, cashInBox.value),

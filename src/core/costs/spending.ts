@@ -27,6 +27,9 @@ export interface ItemSpending {
   readonly forecast: Derived<'money'> | null
 }
 
+/** The item of a record for something that no list has, a fare or a meal: its name stands in `instead`. */
+export const OTHER_THINGS = 'other'
+
 /** Planned against real, over all items. */
 export interface SpendingAccount {
   readonly items: readonly ItemSpending[]
@@ -36,6 +39,10 @@ export interface SpendingAccount {
   readonly forecast: Derived<'money'>
   /** Forecast over the list, before what is set aside; negative where it comes cheaper. */
   readonly over: Derived<'money'>
+  /** What is left of the money set aside; negative where more is needed than was set aside. */
+  readonly reserveLeft: Derived<'money'>
+  /** Paid for things that are not on the list. */
+  readonly others: Derived<'money'>
   readonly sections: Costs['sections']
   readonly findings: readonly Finding[]
 }
@@ -71,6 +78,17 @@ export function spendingAccount(plan: Plan, lines: readonly PurchaseLine[], cost
     toPay,
     forecast,
     over,
+    reserveLeft: derive(
+      'spent.reserve-left',
+      'money',
+      'k − max(0, o)',
+      { k: costs.contingency, o: over },
+      (of) => of.k - Math.max(0, of.o),
+    ),
+    others: sumOf('spent.others', 'money', [
+      ...items.flatMap(({ lines, paid: cost }) => (lines.length === 0 ? [cost] : [])),
+      ...others,
+    ]),
     sections: sectionCosts(
       items.flatMap(({ paid: cost, lines: [first] }) => (first === undefined ? [] : [{ cost, needs: first.needs }])),
     ),
@@ -193,7 +211,7 @@ function findingsOf(
   const add = (level: Finding['level'], kind: string, args: Finding['args']) =>
     findings.push({ level, kind, args, card: 'money', remedies: [] })
   if (records.length === 0) return findings
-  const strange = records.filter(([, { item }]) => !isItemKey(item)).length
+  const strange = records.filter(([, { item }]) => !isItemKey(item) && item !== OTHER_THINGS).length
   if (strange > 0) add('caution', 'money.unknown-item', { count: strange })
   if (over.value > costs.contingency.value)
     add('problem', 'money.over-plan', { over: { value: over.value - costs.contingency.value, unit: 'money' } })

@@ -1,7 +1,7 @@
-import { useState } from 'react'
+import { lazy, Suspense, useState } from 'react'
 import type { Finding } from '../../../core/basics/finding.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
-import { Button } from '../../parts/Button.tsx'
+import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Course } from '../../parts/Course.tsx'
 import { KeyNum } from '../../parts/Num.tsx'
 import { Segments } from '../../parts/Picks.tsx'
@@ -15,6 +15,8 @@ import { TotalAloud } from '../plan/TotalAloud.tsx'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { cardHref } from '../route.ts'
 import { goTo } from '../use-route.ts'
+import { moneyCardOf } from '../spending/money-card.ts'
+import { useSpending } from '../spending/use-spending.ts'
 import { KeyFigure, Worked } from '../working/Worked.tsx'
 import './buy.css'
 import { ItemSheet } from './ItemSheet.tsx'
@@ -22,6 +24,8 @@ import { itemOfCard } from './item-of-card.ts'
 import { PrintedList } from './PrintedList.tsx'
 import { SellerPart } from './SellerPart.tsx'
 import { SendText } from './SendText.tsx'
+
+const MoneySheet = lazy(() => import('../spending/MoneySheet.tsx').then((one) => ({ default: one.MoneySheet })))
 
 /** Buy: everything by seller, from need to money, and the list for the market. */
 export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
@@ -31,7 +35,12 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
   const [column, setColumn] = useState<'priced' | 'blank'>('priced')
   const isPriced = costs.unpriced.length === 0
   const item = itemOfCard(route.card, plan)
-  const findings = worstFirst(worked.findings)
+  const moneyCard = moneyCardOf(route.card)
+  const spending = useSpending(worked)
+  const isBuying = Object.keys(plan.spending).length > 0
+  const things = spending.items.filter(({ lines }) => lines.length > 0)
+  const here = things.filter(({ got, missing }) => got.value > 0 && missing.value <= 0)
+  const findings = worstFirst([...worked.findings, ...spending.findings])
   const isMoney = ({ card, level }: Finding) => card === 'money' && level !== 'good'
   return (
     <>
@@ -39,6 +48,7 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
         <h2 className="hide">{say('place.buy')}</h2>
         <div className="figs">
           <KeyFigure label={say(isPriced ? 'buy.total' : 'buy.total-so-far')} of={costs.total} />
+          {isBuying && <KeyFigure label={say('spent.to-pay')} of={spending.toPay} />}
           {!isPriced && (
             <KeyNum
               label={say('buy.unpriced')}
@@ -60,11 +70,23 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
             })}
           />
         )}
+        {isPriced && isBuying && (
+          <Course
+            of={things.length}
+            laid={here.length}
+            label={say('spent.bought-of', { bought: here.length, all: things.length })}
+          />
+        )}
         <TotalAloud costs={costs} />
         {findings.some(isMoney) && <Findings findings={findings} only={isMoney} />}
         <div className="two-columns">
           {list.groups.map((seller) => (
-            <SellerPart key={`${seller.seller} ${seller.sellerName}`} seller={seller} planId={route.id} />
+            <SellerPart
+              key={`${seller.seller} ${seller.sellerName}`}
+              seller={seller}
+              planId={route.id}
+              spent={spending.items}
+            />
           ))}
           {list.free.length > 0 && (
             <section>
@@ -99,6 +121,14 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
             </MoneyRow>
           </section>
         </div>
+        <div className="choices">
+          <LinkButton shape="big" icon="coins" href={cardHref(route.id, 'buy', 'spending')}>
+            {say('spent.title')}
+          </LinkButton>
+          <LinkButton shape="big" icon="people" href={cardHref(route.id, 'buy', 'group')}>
+            {say('group.title')}
+          </LinkButton>
+        </div>
         <section className="stack print-choice">
           <Segments
             name={say('buy.print')}
@@ -124,6 +154,11 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
         </section>
       </div>
       <PrintedList worked={worked} column={column} />
+      {moneyCard !== null && (
+        <Suspense fallback={null}>
+          <MoneySheet key={route.card} card={moneyCard} route={route} worked={worked} />
+        </Suspense>
+      )}
       {item !== null && <ItemSheet key={item} item={item} route={route} worked={worked} />}
     </>
   )

@@ -21,6 +21,9 @@ export const isPlanCard = (card: string | null): card is PlanCard => PLAN_CARDS.
 export function homeOf(field: string): { readonly place: Place; readonly card: string } {
   const [room = '', id = '', entry = ''] = field.split('.')
   if (room === 'offers') return { place: 'buy', card: `offer:${id}` }
+  if (room === 'spending') return { place: 'buy', card: `paid:${id}` }
+  if (room === 'contributions') return { place: 'buy', card: `gift:${id}` }
+  if (room === 'payouts') return { place: 'buy', card: `payout:${id}` }
   if (room === 'run' && id === 'firings') return { place: 'run', card: `log:${entry}` }
   if (room === 'firing' || room === 'run') return { place: 'run', card: room }
   if (room === 'built') return { place: 'build', card: 'batch' }

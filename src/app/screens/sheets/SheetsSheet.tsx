@@ -41,7 +41,12 @@ export function SheetsSheet({ route, worked }: { readonly route: PlanRoute; read
   const words = useWords()
   const { say, named, number } = words
   const close = useCloseCard(placeHref(route.id, route.place))
-  const [chosen, setChosen] = useState<ReadonlySet<SheetKind>>(new Set(USUAL[route.place]))
+  const [chosen, setChosen] = useState<ReadonlySet<SheetKind>>(
+    () =>
+      new Set(
+        SHEET_KINDS.filter((kind) => (route.field === null ? USUAL[route.place].includes(kind) : kind === route.field)),
+      ),
+  )
   const [size, setSize] = useState<PaperSize>('a4')
   const [work, setWork] = useState<Work>({ kind: 'idle' })
   const isStopped = useRef(false)

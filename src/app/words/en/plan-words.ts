@@ -24,6 +24,7 @@ import range from './range.json'
 import run from './run.json'
 import sheet from './sheet.json'
 import sheets from './sheets.json'
+import spending from './spending.json'
 import trust from './trust.json'
 import views from './views.json'
 
@@ -57,6 +58,7 @@ export const planWords = {
   ...run,
   ...sheet,
   ...sheets,
+  ...spending,
   ...trust,
   ...views,
   ...walls,
