@@ -1,4 +1,4 @@
-import type { Schedule, Step } from '../../core/schedule/schedule.ts'
+import type { ChartDay, Schedule, Step } from '../../core/schedule/schedule.ts'
 import './chart.css'
 import './ink.css'
 import { figureWidth } from './paper.ts'
@@ -8,7 +8,7 @@ const WIDTH = 320
 const ROW = 40
 const BAR = 14
 const TOP = 26
-/** Least width of a day at which every one carries its number. */
+/** Least distance from one named day to the next. */
 const DAY_ROOM = 22
 
 /**
@@ -18,17 +18,21 @@ const DAY_ROOM = 22
 export function DayChart({
   schedule,
   nameOf,
+  dayText,
   label,
 }: {
   readonly schedule: Schedule
   readonly nameOf: (step: Step) => string
+  /** A day at the head of its column. */
+  readonly dayText: (day: ChartDay) => string
   /** What the chart says, for whoever hears it. */
   readonly label: string
 }) {
   const { steps, days } = schedule
   const dayU = WIDTH / Math.max(1, days.length)
   const heightU = TOP + steps.length * ROW
-  const every = dayU >= DAY_ROOM ? 1 : dayU * 7 >= DAY_ROOM * 1.5 ? 7 : 14
+  const room = Math.max(...days.map((day) => figureWidth(dayText(day))), DAY_ROOM - 6) + 6
+  const every = [1, 7, 14, 28].find((count) => count * dayU >= room) ?? 56
   return (
     <svg className="ink chart" viewBox={`0 0 ${String(WIDTH)} ${String(heightU)}`} role="img" aria-label={label}>
       {days.map(({ index, kind }) =>
@@ -46,12 +50,14 @@ export function DayChart({
       <path className="k-thin" d={`M0 ${String(TOP)}H${String(WIDTH)}`} />
       {days
         .filter(({ index }) => index % every === 0)
-        .map(({ index }) => (
-          <g key={index}>
-            <path className="k-thin" d={`M${r(index * dayU)} ${String(TOP - 5)}V${String(heightU)}`} />
-            <text className="small" x={r(index * dayU + 2)} y={TOP - 8}>
-              {index + 1}
-            </text>
+        .map((day) => (
+          <g key={day.index}>
+            <path className="k-thin" d={`M${r(day.index * dayU)} ${String(TOP - 5)}V${String(heightU)}`} />
+            {day.index * dayU + room <= WIDTH + 8 && (
+              <text className="small" x={r(day.index * dayU + 2)} y={TOP - 8}>
+                {dayText(day)}
+              </text>
+            )}
           </g>
         ))}
       {steps.map((step, row) => {

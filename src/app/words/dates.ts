@@ -40,6 +40,15 @@ function dateOf(isoDay: string): Date | null {
   return year === undefined || month === undefined || day === undefined ? null : new Date(year, month - 1, day)
 }
 
+/** A day without its year, short: 12 May. */
+export function showShortDay(isoDay: string): string {
+  const date = dateOf(isoDay)
+  if (date === null) return isoDay
+  return tidy(
+    new Intl.DateTimeFormat(numberLocale(), { numberingSystem: 'latn', day: 'numeric', month: 'short' }).format(date),
+  )
+}
+
 /** From one day to another, with what they share said once: 16 – 23 March 2026. */
 export function showIsoDays(fromIso: string, toIso: string): string {
   const [from, to] = [dateOf(fromIso), dateOf(toIso)]

@@ -62,6 +62,8 @@ const STYLES: Readonly<Record<string, PaperInk>> = {
   'k-flag-problem': { line: EDGE, fill: 'black' },
   'k-flag-caution': { line: EDGE, fill: 'white' },
   'k-flag-good': { line: EDGE, fill: 'white' },
+  'chart-rain': { pattern: 'dots' },
+  'chart-fire': { line: EDGE, fill: 'white', pattern: 'hatch' },
   'k-hatch': { line: THIN },
   'k-dot': { fill: 'black' },
 }

@@ -15,7 +15,7 @@ import { courseToLay, stepInHand } from './next-work.ts'
 import { StepLine } from './StepLine.tsx'
 import { stepName } from './step-text.ts'
 
-const DayChart = lazy(() => import('../../drawings/DayChart.tsx').then(({ DayChart: shown }) => ({ default: shown })))
+const DaysDrawing = lazy(() => import('./DaysDrawing.tsx').then((one) => ({ default: one.DaysDrawing })))
 const SiteSheet = lazy(() => import('./SiteSheet.tsx').then((one) => ({ default: one.SiteSheet })))
 
 /** Build: the steps in order on their days, each with its numbers and its caution, and the screens for the work itself. */
@@ -45,7 +45,7 @@ export function BuildPlace({ route, worked }: { readonly route: PlanRoute; reado
           <b>{words.named('drawing.days-title')}</b>
         </summary>
         <Suspense fallback={null}>
-          <DayChart schedule={schedule} nameOf={(step) => stepName(step, words)} label={words.named('drawing.days')} />
+          <DaysDrawing schedule={schedule} />
         </Suspense>
       </details>
       <ul className="day-key">

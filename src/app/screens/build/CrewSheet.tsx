@@ -1,14 +1,19 @@
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { Sheet } from '../../parts/Sheet.tsx'
+import { showIsoDay } from '../../words/dates.ts'
 import { numberLocale } from '../../words/locale.ts'
 import { useWords } from '../../words/use-words.tsx'
+import { DayField } from '../fields/DayField.tsx'
 import { PlanField } from '../fields/PlanField.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
 import { useFieldInSight } from '../fields/use-field-in-sight.ts'
+import { Findings } from '../plan/Findings.tsx'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { placeHref } from '../route.ts'
 import { useCloseCard } from '../use-close-card.ts'
 import { KeyFigure } from '../working/Worked.tsx'
+import { DaysDrawing } from './DaysDrawing.tsx'
+import { LostDays } from './LostDays.tsx'
 
 /** Sunday first, as the plan numbers them; 4 January 1970 was a Sunday. */
 const WEEKDAYS = [0, 1, 2, 3, 4, 5, 6] as const
@@ -17,7 +22,7 @@ const weekdayName = (weekday: number) =>
 
 /** Who builds, from when, and on which days nobody works. */
 export function CrewSheet({ route, worked }: { readonly route: PlanRoute; readonly worked: WorkedOut }) {
-  const { say } = useWords()
+  const { say, named } = useWords()
   const { plan, set } = usePlan()
   const close = useCloseCard(placeHref(route.id, 'build'))
   useFieldInSight(route.field)
@@ -35,18 +40,16 @@ export function CrewSheet({ route, worked }: { readonly route: PlanRoute; readon
         </div>
       }
     >
-      <label className="field">
-        <span className="field-name">{say('build.start-day')}</span>
-        <input
-          type="date"
-          className="pick-list"
-          value={startDay ?? ''}
-          onChange={(event) => {
-            const day = event.currentTarget.value
-            set({ 'build.startDay': day === '' ? null : day })
-          }}
-        />
-      </label>
+      {worked.schedule.readyDay !== null && (
+        <p>{say('build.ready-on', { day: showIsoDay(worked.schedule.readyDay) })}</p>
+      )}
+      {worked.schedule.findings.length > 0 && <Findings findings={worked.schedule.findings} />}
+      <DayField
+        id="build.startDay"
+        name={say('build.start-day')}
+        day={startDay}
+        onChange={(day) => set({ 'build.startDay': day })}
+      />
       <div className="fields">
         <PlanField at="build.masons" />
         <PlanField at="build.labourers" />
@@ -78,6 +81,9 @@ export function CrewSheet({ route, worked }: { readonly route: PlanRoute; readon
           ))}
         </ul>
       </fieldset>
+      <LostDays />
+      <h3>{named('drawing.days-title')}</h3>
+      <DaysDrawing schedule={worked.schedule} />
     </Sheet>
   )
 }

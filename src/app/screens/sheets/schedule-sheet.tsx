@@ -1,10 +1,11 @@
 import type { PaperRow, PaperSheet } from '../../state/paper-actions.ts'
 import { showIsoDay } from '../../words/dates.ts'
+import { DaysChart } from '../build/DaysDrawing.tsx'
 import { stepDays, stepName } from '../build/step-text.ts'
 import type { SheetHand } from './sheet-kind.ts'
 
 /** The work in order with its days, hands and cautions. */
-export function scheduleSheet({ worked, words }: SheetHand): PaperSheet {
+export function scheduleSheet({ worked, words, ink }: SheetHand): PaperSheet {
   const { schedule } = worked
   const cautions = [...new Set(schedule.steps.flatMap((step) => step.cautions))]
   const rows = schedule.steps.map((step): PaperRow => ({
@@ -31,6 +32,7 @@ export function scheduleSheet({ worked, words }: SheetHand): PaperSheet {
         ],
         rows,
       },
+      { kind: 'drawing', markup: ink(<DaysChart schedule={schedule} />), caption: words.named('drawing.days') },
       ...cautions.map((caution) => ({ kind: 'caution' as const, text: words.named(`task-caution.${caution}`) })),
     ],
   }
