@@ -2,7 +2,7 @@ import { good, type Result } from '../../core/basics/result.ts'
 import type { FirstAnswers } from '../../core/plan/defaults.ts'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { Plan } from '../../core/plan/schema.ts'
-import { withValueAt } from '../../device/database/json.ts'
+import { isRecord, withValueAt } from '../../device/database/json.ts'
 import { newId } from '../../device/database/new-id.ts'
 import type { PlanSession } from '../../device/database/plan-session.ts'
 import { askToPersist } from '../../device/offline/storage.ts'
@@ -29,6 +29,15 @@ export async function startApp(): Promise<void> {
   await keeper()
   window.addEventListener('beforeunload', warnOfLoss)
   document.addEventListener('visibilitychange', wakeUp)
+  await goOnWithOffice()
+}
+
+/** Off until someone joins one: then, and only then, its code is fetched. */
+async function goOnWithOffice(): Promise<void> {
+  const { shelf } = await keeper()
+  if (!isRecord(await shelf.note('office'))) return
+  const { resumeOffice } = await import('./office-actions.ts')
+  await resumeOffice()
 }
 
 /** Lets go of everything: for tests, and for a page that starts over. */

@@ -1,6 +1,7 @@
 import type { Plan } from '../../core/plan/schema.ts'
 import type { Difference } from '../../device/database/difference.ts'
 import type { Storage } from '../../device/database/open-shelf.ts'
+import type { OfficeState } from '../../device/sharing/office/office-state.ts'
 import type { Saving } from '../../device/database/saver.ts'
 
 /**
@@ -59,4 +60,6 @@ export interface AppState {
   readonly differences: readonly Difference[]
   /** Set once everything was erased: then there is nothing left to show but that. */
   readonly erased: Erased | null
+  /** How this phone stands with the office that it joined; null where it joined none. */
+  readonly office: OfficeState | null
 }

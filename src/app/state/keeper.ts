@@ -25,6 +25,21 @@ export interface Keeper {
 let starting: Promise<Keeper> | null = null
 let started: Keeper | null = null
 
+const heeding = new Set<(session: PlanSession) => void>()
+
+/** Tells of every change of a plan at work, wherever it came from; gives back what ends it. */
+export function onSessionChange(heed: (session: PlanSession) => void): () => void {
+  heeding.add(heed)
+  return () => heeding.delete(heed)
+}
+
+const ending = new Set<() => void>()
+
+/** Does something once when everything ends. */
+export function onceAtEnd(work: () => void): void {
+  ending.add(work)
+}
+
 /** Opens the database once; everyone who asks earlier or later gets the same. */
 export const keeper = (): Promise<Keeper> => (starting ??= start())
 
@@ -56,6 +71,7 @@ async function start(): Promise<Keeper> {
   return made
 
   function publish(session: PlanSession) {
+    for (const heed of heeding) heed(session)
     const { open } = store.getState()
     if (open?.id === session.id) showOpen(session)
     if (sessions.get(session.id) === session) showRow(session)
@@ -70,6 +86,8 @@ export async function stopKeeper(): Promise<void> {
   started = null
   clearTimeout(pause)
   if (!running) return
+  for (const work of ending) work()
+  ending.clear()
   running.tabs.close()
   for (const session of running.sessions.values()) session.end()
   running.sessions.clear()

@@ -12,6 +12,7 @@ const AT_START: AppState = {
   backedUpAtMs: null,
   differences: [],
   erased: null,
+  office: null,
 }
 
 /** What the screens see. Only the actions of this folder write to it. */

@@ -41,8 +41,11 @@ export interface PlanSession {
   readonly edit: (next: Plan) => Result<Plan, PlanProblem>
   readonly undo: () => void
   readonly redo: () => void
-  /** Brings in a document of the same plan from outside, or changes to it. An earlier copy is kept first. */
-  readonly merge: (bytes: Uint8Array) => Promise<Result<Merged, MergeProblem>>
+  /**
+   * Brings in a document of the same plan from outside, or changes to it. An earlier copy is kept first: of each meeting by itself, of changes that come `steadily`
+   * (an office) one a day, or they would push out every other copy.
+   */
+  readonly merge: (bytes: Uint8Array, how?: 'once' | 'steadily') => Promise<Result<Merged, MergeProblem>>
   /** The whole document. */
   readonly document: () => Uint8Array
   readonly row: () => StoredRow
@@ -182,10 +185,11 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
     redo: () => {
       if (trouble === null) undoing.redo()
     },
-    merge: async (bytes) => {
+    merge: async (bytes, how = 'once') => {
       const trial = tryMerge(planId, document(), bytes)
       if (!trial.ok) return trial
-      await shelf.keepCopy({ planId, atMs: Date.now(), why: 'before-merge', bytes: document() })
+      if (how === 'steadily') keepDayCopy()
+      else await shelf.keepCopy({ planId, atMs: Date.now(), why: 'before-merge', bytes: document() })
       takeIn(bytes, 'merged')
       return good({ plan, differences: trial.value })
     },

@@ -15,6 +15,7 @@ import { FRONT, handOverHref, placeHref } from '../route.ts'
 import { useNow } from '../use-now.ts'
 import { CodeShow } from './CodeShow.tsx'
 import './hand-over.css'
+import { OfficeShare } from './OfficeShare.tsx'
 import { OtherWays } from './OtherWays.tsx'
 import { sizeText } from './size-text.ts'
 import { useOffer } from './use-offer.ts'
@@ -115,6 +116,7 @@ export function HandOver({ planId }: { readonly planId: string }) {
       <p className="quiet">{say('hand-over.private-why')}</p>
       <NoticeBox icon="share">{say('hand-over.both-kept')}</NoticeBox>
       {offer && <OtherWays planId={planId} name={name} chosen={chosen} fragment={offer.fragment} />}
+      <OfficeShare planId={planId} />
       <p className="quiet">{say('hand-over.arrived-why')}</p>
     </Page>
   )

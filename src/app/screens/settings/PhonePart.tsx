@@ -7,6 +7,7 @@ import { showDay } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { BackUpButton } from './BackUpButton.tsx'
 import { EraseSheet } from './EraseSheet.tsx'
+import { OfficePart } from './OfficePart.tsx'
 
 const MOST_NAME = 80
 const MEGABYTE = 1_000_000
@@ -49,6 +50,7 @@ export function PhonePart() {
           : say('keeping.last-back-up', { when: showDay(backedUpAtMs) })}
       </p>
       <BackUpButton />
+      <OfficePart />
       <p className="quiet">{say('settings.private')}</p>
       <Button
         icon="close"
