@@ -4,6 +4,9 @@ import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
 import { BEND_OF_SPAN, battensForSag, SAG_OF_RAIL } from './tray-strength.ts'
 import type { TrayFrame } from './tray-frame.ts'
+import { fishPerTray } from './tray-load.ts'
+import { trayMass } from './tray-mass.ts'
+import { traySizes } from './tray-sizes.ts'
 
 /** Rails keep at least this far back from the fire face. Common practice. */
 const LEAST_SETBACK_M = 0.01
@@ -21,7 +24,13 @@ const SHOULDER_M = 1.4
 /** Two people at arm's length and waist height: two thirds of twice 25 kg. From memory. */
 const TWO_PERSON_KG = 33
 
+/** Mesh on the rail that a row of staples holds, and what is usual. Common practice. */
+const LEAST_MESH_LAP_M = 0.01
+const USUAL_MESH_LAP_M = 0.02
+
 const MILLIMETRE = 0.001
+const CENTIMETRE = 0.01
+const TENTH_MM = 0.0001
 const metres = (value: number): FindingArg => ({ value, unit: 'm' })
 const kilograms = (value: number): FindingArg => ({ value, unit: 'kg' })
 const downToMm = (lengthM: number) => wholeModulesIn(lengthM, MILLIMETRE) / 1000
@@ -49,7 +58,13 @@ function roomForBearingM(
 /** Everything about the trays that is wrong, needs care, or was checked and holds. */
 export function trayFindings(plan: Plan, frame: Measured): Finding[] {
   const seating = seatingFindings(plan, frame)
-  return [...seating, ...stackFindings(plan, frame), ...strengthFindings(plan, frame), ...massFindings(frame)]
+  return [
+    ...seating,
+    ...stackFindings(plan, frame),
+    ...meshFindings(plan),
+    ...strengthFindings(plan, frame),
+    ...massFindings(plan, frame),
+  ]
 }
 
 function seatingFindings(plan: Plan, frame: Measured): Finding[] {
@@ -140,14 +155,12 @@ function strengthFindings(plan: Plan, frame: Measured): Finding[] {
   const { meshSag, battenSag, railSag, span } = frame.strength
   const allowedM = SAG_OF_RAIL * frame.rail.depth.value
   if (meshSag.value > allowedM) {
-    const battens = battensForSag(meshSag.value, allowedM, plan.trays.battens, LIMITS['trays.battens'].max)
-    const more = battens === null ? [] : [{ kind: 'set-battens', args: { battens }, set: { 'trays.battens': battens } }]
     found.push(
       finding(
         'caution',
         'mesh-sags',
         { sag: metres(meshSag.value), allowed: metres(allowedM), span: metres(span.value) },
-        more,
+        sagRemedies(plan, meshSag.value, allowedM),
       ),
     )
   }
@@ -167,9 +180,82 @@ function strengthFindings(plan: Plan, frame: Measured): Finding[] {
   return found
 }
 
-function massFindings({ mass }: Measured): Finding[] {
+/** More battens, or a stouter wire: under the same load a wire sags with the fourth power of its thinness. */
+function sagRemedies({ trays }: Plan, sagM: number, allowedM: number): Remedy[] {
+  const battens = battensForSag(sagM, allowedM, trays.battens, LIMITS['trays.battens'].max)
+  const wireM = wholeModulesIn(trays.meshWireM * Math.sqrt(Math.sqrt(sagM / allowedM)) + TENTH_MM, TENTH_MM) * TENTH_MM
+  return [
+    ...(battens === null ? [] : [{ kind: 'set-battens', args: { battens }, set: { 'trays.battens': battens } }]),
+    ...(wireM > LIMITS['trays.meshWireM'].max
+      ? []
+      : [{ kind: 'set-mesh-wire', args: { wire: metres(wireM) }, set: { 'trays.meshWireM': wireM } }]),
+  ]
+}
+
+/** Mesh lies on the rails wide enough to be stapled, and ends on them: cut wire beyond the frame tears hands. */
+function meshFindings({ trays: { meshLapM, railThicknessM } }: Plan): Finding[] {
+  const lapOf = (lapM: number): Remedy[] => [
+    { kind: 'set-mesh-lap', args: { lap: metres(lapM) }, set: { 'trays.meshLapM': lapM } },
+  ]
+  if (meshLapM < LEAST_MESH_LAP_M - SAME_LENGTH_M)
+    return [
+      finding(
+        'caution',
+        'mesh-lap-short',
+        { lap: metres(meshLapM), least: metres(LEAST_MESH_LAP_M) },
+        lapOf(downToMm(Math.min(USUAL_MESH_LAP_M, railThicknessM))),
+      ),
+    ]
+  if (meshLapM > railThicknessM + SAME_LENGTH_M)
+    return [
+      finding('caution', 'mesh-lap-over', { by: metres(meshLapM - railThicknessM) }, lapOf(downToMm(railThicknessM))),
+    ]
+  return []
+}
+
+function massFindings(plan: Plan, frame: Measured): Finding[] {
+  const { mass } = frame
   const loaded = kilograms(mass.loaded.value)
   return mass.loaded.value > TWO_PERSON_KG
-    ? [finding('problem', 'tray-too-heavy', { mass: loaded, most: kilograms(TWO_PERSON_KG) })]
+    ? [
+        finding('problem', 'tray-too-heavy', { mass: loaded, most: kilograms(TWO_PERSON_KG) }, [
+          ...lighterLoad(plan, frame),
+          ...smallerTray(plan),
+        ]),
+      ]
     : [finding('caution', 'tray-needs-two', { mass: loaded })]
+}
+
+/** The load that two people still carry, in the plan's own way of loading. */
+function lighterLoad({ catch: { loading } }: Plan, { mass, inner }: Measured): Remedy[] {
+  const fishKg = TWO_PERSON_KG - mass.empty.value
+  const field = loading === 'packed' ? 'catch.loadKgPerTray' : 'catch.loadKgPerM2'
+  const load = wholeModulesIn(loading === 'packed' ? fishKg : fishKg / inner.value ** 2, 0.1) / 10
+  if (load < LIMITS[field].min) return []
+  return [{ kind: 'set-load', args: { load: kilograms(load) }, set: { [field]: load } }]
+}
+
+/** The widest chamber, in whole centimetres, whose loaded tray two people carry. */
+function smallerTray(plan: Plan): Remedy[] {
+  const isLight = (sideM: number): boolean => {
+    const narrow = { ...plan, chambers: { ...plan.chambers, clearSideM: sideM } }
+    const sizes = traySizes(narrow)
+    return trayMass(narrow, sizes, fishPerTray(narrow, sizes)).loaded.value <= TWO_PERSON_KG
+  }
+  const { min } = LIMITS['chambers.clearSideM']
+  let light = wholeModulesIn(min, CENTIMETRE)
+  let heavy = wholeModulesIn(plan.chambers.clearSideM, CENTIMETRE) + 1
+  if (!isLight(min)) return []
+  while (heavy - light > 1) {
+    const middle = wholeModulesIn(light + heavy, 2)
+    if (isLight(middle / 100)) light = middle
+    else heavy = middle
+  }
+  return [
+    {
+      kind: 'set-clear-side',
+      args: { side: metres(light / 100) },
+      set: { 'chambers.clearSideM': light / 100 },
+    },
+  ]
 }

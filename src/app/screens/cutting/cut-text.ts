@@ -12,7 +12,7 @@ export const cutSteps = ({ cuts }: CutUp, words: Words): readonly string[] =>
     words.say('cut.step', {
       part: part === '' ? 'whole' : part,
       size: words.sizes(lengthM, widthM),
-      along,
+      side: words.length(along === 'length' ? lengthM : widthM),
       marks: marksText(marksM, words),
     }),
   )
