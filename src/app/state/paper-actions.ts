@@ -3,7 +3,14 @@ import { printPage } from '../../device/paper/print-page.ts'
 import type { PaperFonts } from '../../device/paper/pdf.ts'
 import type { PaperHead, PaperSheet, PaperSize } from '../../device/paper/paper-sheet.ts'
 
-export type { PaperBlock, PaperHead, PaperRow, PaperSheet, PaperSize } from '../../device/paper/paper-sheet.ts'
+export type {
+  PaperBlock,
+  PaperDrawing,
+  PaperHead,
+  PaperRow,
+  PaperSheet,
+  PaperSize,
+} from '../../device/paper/paper-sheet.ts'
 
 const bytesOf = async (url: string): Promise<Uint8Array> => new Uint8Array(await (await fetch(url)).arrayBuffer())
 

@@ -15,7 +15,8 @@ export type PaperBlock =
   | {
       readonly kind: 'drawings'
       readonly across: number
-      readonly each: readonly { readonly markup: string; readonly caption: string }[]
+      readonly each: readonly PaperDrawing[]
+      readonly mostHighMm?: number
     }
   | PaperTable
   /** Marks at full size down a strip: heights in millimetres from its foot. */
@@ -24,6 +25,13 @@ export type PaperBlock =
       readonly marksMm: readonly { readonly atMm: number; readonly text: string }[]
       readonly joinText: string
     }
+
+/** A drawing under its caption, and under that, perhaps, what to do. */
+export interface PaperDrawing {
+  readonly markup: string
+  readonly caption: string
+  readonly text?: string
+}
 
 export interface PaperTable {
   readonly kind: 'table'

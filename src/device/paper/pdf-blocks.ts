@@ -27,7 +27,7 @@ export function addBlock(page: Page, block: PaperBlock): void {
       drawing(page, block.markup, block.caption, block.mostHighMm ?? page.bottom - page.top - 8)
       return
     case 'drawings':
-      drawings(page, block.across, block.each)
+      drawings(page, block)
       return
     case 'table':
       inkTable(page, block)
@@ -87,30 +87,35 @@ function drawing(page: Page, markup: string, caption: string | undefined, mostHi
   page.yMm += below
 }
 
-function drawings(
-  page: Page,
-  across: number,
-  each: readonly { readonly markup: string; readonly caption: string }[],
-): void {
+function drawings(page: Page, { across, each, mostHighMm }: Extract<PaperBlock, { kind: 'drawings' }>): void {
   const gap = 6
   const wide = (page.width - gap * (across - 1)) / across
+  const line = page.size.body * LINE * MM_PER_POINT
+  const most = Math.min(mostHighMm ?? Number.POSITIVE_INFINITY, page.bottom - page.top - 12)
   for (let from = 0; from < each.length; from += across) {
-    const row = each.slice(from, from + across)
-    const sizes = row.map(({ markup }) => drawingSize(markup, wide, page.bottom - page.top - 12))
-    const high = Math.max(...sizes.map((one) => one.heightMm))
-    page.font(true)
-    const captionHigh = page.size.body * LINE * MM_PER_POINT
-    const captions = row.map(({ caption }) => page.lines(caption, wide))
-    const captionMm = Math.max(...captions.map((lines) => lines.length)) * captionHigh
-    page.room(high + captionMm + 5)
-    for (const [index, { markup }] of row.entries()) {
-      const x = page.left + index * (wide + gap)
+    const row = each.slice(from, from + across).map(({ markup, caption, text }) => {
       page.font(true)
-      for (const [at, line] of (captions[index] ?? []).entries())
-        page.pen.text(line, x, page.yMm + captionHigh * (at + 0.78))
-      inkDrawing(page.pen, markup, x, page.yMm + captionMm + 1, sizes[index]?.widthMm ?? wide)
+      const strong = page.lines(caption, wide)
+      page.font(false)
+      return {
+        markup,
+        strong,
+        plain: text === undefined ? [] : page.lines(text, wide),
+        ...drawingSize(markup, wide, most),
+      }
+    })
+    const wordsMm = Math.max(...row.map(({ strong, plain }) => strong.length + plain.length)) * line
+    const high = Math.max(...row.map(({ heightMm }) => heightMm))
+    page.room(high + wordsMm + 5)
+    for (const [index, { markup, strong, plain, widthMm }] of row.entries()) {
+      const x = page.left + index * (wide + gap)
+      for (const [at, text] of [...strong, ...plain].entries()) {
+        page.font(at < strong.length)
+        page.pen.text(text, x, page.yMm + line * (at + 0.78))
+      }
+      inkDrawing(page.pen, markup, x + (wide - widthMm) / 2, page.yMm + wordsMm + 1, widthMm)
     }
-    page.yMm += high + captionMm + 5
+    page.yMm += high + wordsMm + 5
   }
 }
 

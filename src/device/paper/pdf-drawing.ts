@@ -47,12 +47,37 @@ function inkOp(pen: PdfPen, op: InkOp, x: Place, y: Place, scale: number): void 
       const { height, bold, white } = paperText(op.ink)
       pen.type(bold ? 'bold' : 'regular', (height * scale) / MM_PER_POINT, white ? 1 : 0)
       const align = op.anchor === 'middle' ? 'middle' : op.anchor === 'end' ? 'right' : 'left'
-      pen.text(inFace(op.text), x(op.x), y(op.y), align, op.turnDeg)
+      const text = inFace(op.text)
+      if (op.ink.includes('halo')) clear(pen, text, x(op.x), y(op.y), align, op.turnDeg, height * scale)
+      pen.text(text, x(op.x), y(op.y), align, op.turnDeg)
       return
     }
     default:
       op satisfies never
   }
+}
+
+/** White under a figure that stands on a line, as the halo is on the screen. */
+function clear(
+  pen: PdfPen,
+  text: string,
+  xMm: number,
+  yMm: number,
+  align: 'left' | 'middle' | 'right',
+  turnDeg: number,
+  highMm: number,
+): void {
+  const wide = pen.widthOf(text)
+  const left = align === 'left' ? 0 : align === 'middle' ? -wide / 2 : -wide
+  const turn = (turnDeg * Math.PI) / 180
+  const [cos, sin] = [Math.cos(turn), Math.sin(turn)]
+  const corner = (along: number, up: number): [number, number] => [
+    xMm + along * cos + up * sin,
+    yMm + along * sin - up * cos,
+  ]
+  const [near, far] = [left - 0.1 * highMm, left + wide + 0.1 * highMm]
+  pen.fillGrey(1)
+  pen.polygon([corner(near, 0), corner(far, 0), corner(far, 0.72 * highMm), corner(near, 0.72 * highMm)], 'fill')
 }
 
 function trace(pen: PdfPen, segments: readonly Segment[], x: Place, y: Place): void {

@@ -157,12 +157,12 @@ export class PdfPen {
       [xMm, yMm + heightMm],
     ])
   }
-  polygon(points: readonly (readonly [number, number])[]): void {
+  polygon(points: readonly (readonly [number, number])[], how: 'stroke' | 'fill' = 'stroke'): void {
     for (const [index, [xMm, yMm]] of points.entries())
       if (index === 0) this.moveTo(xMm, yMm)
       else this.lineTo(xMm, yMm)
     this.close()
-    this.paint('stroke')
+    this.paint(how)
   }
   circle(xMm: number, yMm: number, radiusMm: number, how: 'stroke' | 'fill' | 'both'): void {
     // Four cubic curves; 0.5523 brings each within 0.03 % of the arc.

@@ -53,7 +53,7 @@ function textsOf(block: PaperBlock): string[] {
     case 'drawing':
       return block.caption === undefined ? [] : [block.caption]
     case 'drawings':
-      return block.each.map(({ caption }) => caption)
+      return block.each.flatMap(({ caption, text = '' }) => [caption, text])
     case 'table':
       return block.rows.flatMap(({ cells, under = [] }) => [...cells, ...under])
     case 'rod':

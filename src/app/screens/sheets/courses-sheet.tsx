@@ -5,16 +5,18 @@ import type { PaperSheet } from '../../state/paper-actions.ts'
 import { PaperDrawing } from './PaperDrawing.tsx'
 import type { SheetHand } from './sheet-kind.ts'
 
-/** More chambers than this on a drawing half as wide as the paper, and no figure could be read. */
-const NARROW_CHAMBERS = 2
+/** Half a page is 320 units of the drawing wide; where a unit's width is fewer than a figure's height there, each course takes the whole page. */
+const HALF_PAGE = 320
+const FIGURE = 20
 
 /** Every course from above with its units counted and its cuts dimensioned, and the front that they make. */
 export function coursesSheet(hand: SheetHand): PaperSheet {
   const { worked, words, ink } = hand
   const { layout, plan } = worked
-  const across = plan.chambers.count > NARROW_CHAMBERS ? 1 : 2
-  const widthU = across === 1 ? 640 : 320
-  const front = ink(<PaperDrawing drawing={frontView(worked, layout, [])} widthU={widthU} />)
+  const unitU = (HALF_PAGE * plan.walls.unit.widthM) / worked.geometry.outsideLength.value
+  const across = unitU < FIGURE ? 1 : 2
+  const widthU = across === 1 ? 2 * HALF_PAGE : HALF_PAGE
+  const front = ink(<PaperDrawing drawing={frontView(worked, layout, [])} widthU={2 * HALF_PAGE} />)
   return {
     title: words.say('sheets.courses'),
     blocks: [

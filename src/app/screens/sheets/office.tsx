@@ -2,7 +2,7 @@ import type { ReactElement } from 'react'
 import { renderToStaticMarkup } from 'react-dom/server'
 import { bulkOrder } from '../../../core/choosing/bulk-order.ts'
 import { writeCsv } from '../../../core/documents/csv.ts'
-import { parsePlan } from '../../../core/plan/parse-plan.ts'
+import { parsePlan, type PlanProblem } from '../../../core/plan/parse-plan.ts'
 import { workOut } from '../../../core/work-out.ts'
 import '../../words/add-plan-words.ts'
 import { WordsProvider } from '../../words/use-words.tsx'
@@ -21,11 +21,11 @@ export interface OfficePlan {
   readonly json: () => unknown
 }
 
-/** A plan's file or bare plan, checked at the same door as on a phone; the problems as short lines where it is none. */
-export function officePlan(raw: unknown): OfficePlan | { readonly problems: readonly string[] } {
+/** A plan's file or bare plan, checked at the same door as on a phone; what is wrong with it where it is none. */
+export function officePlan(raw: unknown): OfficePlan | { readonly problems: readonly PlanProblem[] } {
   const bare = typeof raw === 'object' && raw !== null && 'plan' in raw ? raw.plan : raw
   const parsed = parsePlan(bare)
-  if (!parsed.ok) return { problems: parsed.problems.map((problem) => JSON.stringify(problem)) }
+  if (!parsed.ok) return { problems: parsed.problems }
   const plan = parsed.value
   const show = { ...plan.show, currency: plan.currency }
   const words = wordsFor(show)

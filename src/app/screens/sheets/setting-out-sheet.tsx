@@ -1,15 +1,17 @@
 import { planView } from '../../../core/documents/drawings/plan-view.ts'
+import { settingOutView } from '../../../core/documents/drawings/setting-out-view.ts'
+import { tapeView } from '../../../core/documents/drawings/tape-view.ts'
 import { settingOut } from '../../../core/geometry/setting-out.ts'
 import type { SettingOutStep } from '../../../core/geometry/setting-out-steps.ts'
 import { facingOf } from '../../../core/geometry/wind.ts'
-import type { PaperBlock, PaperSheet } from '../../state/paper-actions.ts'
+import type { PaperDrawing as PaperDrawn, PaperSheet } from '../../state/paper-actions.ts'
 import { stepNumbers } from '../build/set-out-text.ts'
 import { PaperDrawing } from './PaperDrawing.tsx'
-import type { Words } from '../../words/words.ts'
 import type { SheetHand } from './sheet-kind.ts'
 
 /** Pegging out on one sheet: the plan with its tape marks, the lengths to tape, and the steps in order. */
-export function settingOutSheet({ worked, words, ink }: SheetHand): PaperSheet {
+export function settingOutSheet(hand: SheetHand): PaperSheet {
+  const { worked, words, ink } = hand
   const { plan, geometry } = worked
   const set = settingOut(geometry, facingOf(plan), plan.place.declinationDeg)
   const drawing = planView(worked, [])
@@ -19,7 +21,7 @@ export function settingOutSheet({ worked, words, ink }: SheetHand): PaperSheet {
     title: words.say('sheets.setting-out'),
     blocks: [
       { kind: 'caution', text: words.say('setout.caution.look-up') },
-      { kind: 'drawing', markup, mostHighMm: 105, caption: words.say('sheets.figures-in', { unit: plan.show.length }) },
+      { kind: 'drawing', markup, mostHighMm: 90, caption: words.say('sheets.figures-in', { unit: plan.show.length }) },
       { kind: 'heading', text: words.say('sheets.tapes') },
       {
         kind: 'table',
@@ -32,6 +34,7 @@ export function settingOutSheet({ worked, words, ink }: SheetHand): PaperSheet {
           cells: [`${from} – ${to}`, words.length(planM), ''],
         })),
       },
+      { kind: 'drawing', markup: ink(<PaperDrawing drawing={tapeView(set.pegs, set.tapes, null)} />), mostHighMm: 60 },
       ...(front === undefined
         ? []
         : [
@@ -43,19 +46,23 @@ export function settingOutSheet({ worked, words, ink }: SheetHand): PaperSheet {
             },
           ]),
       { kind: 'heading', text: words.say('sheets.in-order') },
-      ...set.steps.flatMap((step, index) => stepBlocks(step, index, words)),
+      {
+        kind: 'drawings',
+        across: 2,
+        mostHighMm: 58,
+        each: set.steps.map((step, index) => stepDrawn(step, index, hand)),
+      },
+      { kind: 'caution', text: words.say('setout.caution.trench-edge') },
     ],
   }
 }
 
-function stepBlocks(step: SettingOutStep, index: number, words: Words): PaperBlock[] {
+/** A step with its drawing, and what to do in the words of the screen. */
+function stepDrawn(step: SettingOutStep, index: number, { words, ink }: SheetHand): PaperDrawn {
   const args = stepNumbers(step, words)
-  const blocks: PaperBlock[] = [
-    { kind: 'text', text: `${words.number(index + 1)}. ${words.named(`setout.${step.id}.title`, args)}`, strong: true },
-    { kind: 'text', text: words.named(`setout.${step.id}.text`, args) },
-  ]
-  for (const note of step.notes) blocks.push({ kind: 'text', text: words.named(`setout.${step.id}.${note}`, args) })
-  if (step.caution !== null && step.caution !== 'look-up')
-    blocks.push({ kind: 'caution', text: words.named(`setout.caution.${step.caution}`) })
-  return blocks
+  return {
+    caption: `${words.number(index + 1)}. ${words.named(`setout.${step.id}.title`, args)}`,
+    text: ['text', ...step.notes].map((part) => words.named(`setout.${step.id}.${part}`, args)).join(' '),
+    markup: ink(<PaperDrawing drawing={settingOutView(step)} />),
+  }
 }

@@ -39,7 +39,10 @@ export function tapeView(plan: readonly Peg[], tapes: readonly TapeToTake[], adj
   }
   const ring = ['A', 'B', 'C', 'D']
   const read = adjusted?.tapes ?? []
-  const shownPegs = plan.filter(({ id }) => isCorner(id) || read.some(({ from, to }) => from === id || to === id))
+  const shownPegs = plan.filter(
+    ({ id }) => adjusted === null || isCorner(id) || read.some(({ from, to }) => from === id || to === id),
+  )
+  const bays = (plan.length - ring.length) / 2 + 1
   const shapes: Shape[] = [
     { kind: 'area', ink: 'hidden', rings: [ring.map(planned)] },
     { kind: 'area', ink: 'outline', rings: [ring.map(drawn)] },
@@ -54,7 +57,7 @@ export function tapeView(plan: readonly Peg[], tapes: readonly TapeToTake[], adj
     const isSuspicious = suspicious !== null && suspicious.from === from && suspicious.to === to
     const [a, b] = [drawn(from), drawn(to)].toSorted((one, other) => one[0] - other[0]) as [Point, Point]
     const slantDeg = (Math.atan2(b[1] - a[1], b[0] - a[0]) * 180) / Math.PI
-    const along = kind === 'diagonal' ? (index % 2 === 0 ? 0.3 : 0.7) : 0.5
+    const along = kind === 'diagonal' ? (index % 2 === 0 ? 0.3 : 0.7) : Math.abs(slantDeg) < 70 ? 0.5 / bays : 0.5
     if (kind === 'diagonal' || isSuspicious)
       shapes.push({
         kind: 'line',
@@ -90,7 +93,7 @@ export function tapeView(plan: readonly Peg[], tapes: readonly TapeToTake[], adj
     )
   }
   for (const { id } of shownPegs)
-    shapes.push({ kind: 'peg', at: drawn(id), driven: true, ...(isCorner(id) && { name: id, nameAt: NAME_AT[id] }) })
+    shapes.push({ kind: 'peg', at: drawn(id), driven: true, name: id, nameAt: nameAt(id) })
   const points = plan.flatMap(({ id }) => [drawn(id), planned(id)])
   const xs = points.map(([xM]) => xM)
   const ys = points.map(([, yM]) => yM)
@@ -121,6 +124,8 @@ export function tapeView(plan: readonly Peg[], tapes: readonly TapeToTake[], adj
 }
 
 const isCorner = (id: string): id is keyof typeof NAME_AT => id in NAME_AT
+/** Pegs of a dividing wall stand in front (F) and behind (K). */
+const nameAt = (id: string) => (isCorner(id) ? NAME_AT[id] : id.startsWith('F') ? 'below-right' : 'above-right')
 const NAME_AT = { A: 'below-left', B: 'below-right', C: 'above-right', D: 'above-left' } as const
 
 /** Height of the columns of a level check on the drawing, as a share of the kiln's length, where its depth has room for two. */
