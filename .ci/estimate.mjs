@@ -36,8 +36,10 @@ function told(problem) {
       return 'it holds no kiln plan'
     case 'newer':
       return `it is of plan version ${problem.theirVersion}, and this one reads up to ${problem.ourVersion}`
-    default:
+    case 'damaged':
       return `${problem.field} (${problem.reason})`
+    default:
+      return 'it cannot be read'
   }
 }
 
