@@ -1,11 +1,13 @@
-import { useMemo, type MouseEvent } from 'react'
+import { use, useMemo, type MouseEvent } from 'react'
 import type { Drawing, Point, Shape } from '../../core/documents/drawings/drawing.ts'
-import { Dimensions, type Dimension } from './dimension.tsx'
+import { Dimensions, layDimensions, type Dimension } from './dimension.tsx'
+import { FigureTap } from './FigureTap.tsx'
 import { placedFlags } from './flags.ts'
 import './ink.css'
 import { Inked } from './Inked.tsx'
 import { paperFor, SHEET_WIDTH } from './paper.ts'
 import { Flag, Levels } from './signs.tsx'
+import { WorkingContext } from './working-context.ts'
 import { r, written, writtenArgs, writtenLevel, type Writing } from './writing.ts'
 
 /** Drawing data → ink on a sheet. `onTag` hears taps on things that can tell about themselves, `onPoint` where in the model a tap was. */
@@ -38,6 +40,12 @@ export function DrawingSheet({
     () => drawing.shapes.filter((shape): shape is Dimension => shape.kind === 'dimension'),
     [drawing],
   )
+  const showWorking = use(WorkingContext)
+  const laid = useMemo(
+    () => layDimensions(dimensions, paper, (dimension) => String(written(dimension.value, writing))),
+    [dimensions, paper, writing],
+  )
+  const taps = showWorking === null ? [] : laid.figures.filter(({ working }) => working !== undefined)
   const flags = useMemo(() => placedFlags(drawing.shapes, paper), [drawing, paper])
   const outline = useMemo(() => chosen && ({ kind: 'area', ink: 'unit-chosen', rings: chosen } as const), [chosen])
   const hear = (event: MouseEvent<SVGSVGElement>) => {
@@ -52,30 +60,42 @@ export function DrawingSheet({
     <svg
       className="ink"
       viewBox={`0 0 ${r(paper.widthU)} ${r(paper.heightU)}`}
-      role="img"
+      role={taps.length > 0 ? 'group' : 'img'}
       aria-label={spoken.say(drawing.label.key, writtenArgs(drawing.label.args, spoken))}
       {...((onTag !== undefined || onPoint !== undefined) && { onClick: hear })}
     >
-      {drawing.shapes.map((shape, index) =>
-        shape.kind !== 'dimension' && isShown(shape, upToCourse) ? (
-          <Inked key={index} shape={shape} paper={paper} writing={writing} />
-        ) : null,
-      )}
-      <Dimensions
-        dimensions={dimensions}
-        paper={paper}
-        write={(dimension) => String(written(dimension.value, writing))}
-      />
-      <Levels
-        xU={paper.widthU - 62}
-        levels={drawing.shapes.flatMap((shape) =>
-          shape.kind === 'level' ? [{ yU: paper.y(shape.yM), text: writtenLevel(shape.valueM, writing) }] : [],
+      {/* A drawing is one picture to those who hear it, beside it the figures that open. */}
+      <g aria-hidden={taps.length > 0}>
+        {drawing.shapes.map((shape, index) =>
+          shape.kind !== 'dimension' && isShown(shape, upToCourse) ? (
+            <Inked key={index} shape={shape} paper={paper} writing={writing} />
+          ) : null,
         )}
-      />
-      {outline && <Inked shape={outline} paper={paper} writing={writing} />}
-      {flags.map((flag) => (
-        <Flag key={flag.number} {...flag} />
-      ))}
+        <Dimensions laid={laid} paper={paper} />
+        <Levels
+          xU={paper.widthU - 62}
+          levels={drawing.shapes.flatMap((shape) =>
+            shape.kind === 'level' ? [{ yU: paper.y(shape.yM), text: writtenLevel(shape.valueM, writing) }] : [],
+          )}
+        />
+        {outline && <Inked shape={outline} paper={paper} writing={writing} />}
+        {flags.map((flag) => (
+          <Flag key={flag.number} {...flag} />
+        ))}
+      </g>
+      {showWorking !== null &&
+        taps.map(
+          (figure, index) =>
+            figure.working !== undefined && (
+              <FigureTap
+                key={index}
+                figure={figure}
+                working={figure.working}
+                label={`${spoken.say(`working.${figure.working.id}`, figure.working.args)} ${spoken.figure(figure.working.value)}`}
+                onOpen={showWorking}
+              />
+            ),
+        )}
     </svg>
   )
 }

@@ -1,4 +1,5 @@
 import { Fragment } from 'react'
+import type { Derived } from '../../core/basics/derived.ts'
 import type { Shape } from '../../core/documents/drawings/drawing.ts'
 import { figureWidth, type Paper } from './paper.ts'
 
@@ -15,20 +16,18 @@ interface Laid {
   readonly text: string
 }
 
-/**
- * Dimension lines of one axis and one lane, as a mason draws them: thin line running past oblique ticks, the figure standing on it.
- * Where a figure of equal neighbours does not fit its own length, one figure with their number stands for all.
- */
-export function Dimensions({
-  dimensions,
-  paper,
-  write,
-}: {
-  readonly dimensions: readonly Dimension[]
-  readonly paper: Paper
-  readonly write: (dimension: Dimension) => string
-}) {
-  const laid = dimensions.map((dimension): Laid => {
+/** Dimension lines laid out on paper, and the figures that are written on them. */
+export interface LaidDimensions {
+  readonly lines: readonly Laid[]
+  readonly figures: readonly FigureAt[]
+}
+
+export function layDimensions(
+  dimensions: readonly Dimension[],
+  paper: Paper,
+  write: (dimension: Dimension) => string,
+): LaidDimensions {
+  const lines = dimensions.map((dimension): Laid => {
     const along = dimension.axis === 'x' ? paper.x : paper.y
     const ends = [along(dimension.fromM), along(dimension.toM)]
     return {
@@ -42,12 +41,20 @@ export function Dimensions({
       text: write(dimension),
     }
   })
+  return { lines, figures: figuresOf(lines) }
+}
+
+/**
+ * Dimension lines of one axis and one lane, as a mason draws them: thin line running past oblique ticks, the figure standing on it.
+ * Where a figure of equal neighbours does not fit its own length, one figure with their number stands for all.
+ */
+export function Dimensions({ laid, paper }: { readonly laid: LaidDimensions; readonly paper: Paper }) {
   return (
     <>
-      {laid.map((one, index) => (
+      {laid.lines.map((one, index) => (
         <Line key={index} laid={one} paper={paper} />
       ))}
-      {figuresOf(laid).map(({ text, middleU, acrossU, axis }, index) => (
+      {laid.figures.map(({ text, middleU, acrossU, axis }, index) => (
         <text
           key={index}
           className="halo"
@@ -63,12 +70,16 @@ export function Dimensions({
   )
 }
 
-interface FigureAt {
+export interface FigureAt {
   readonly text: string
+  /** How the number came about, where it is a worked-out one. */
+  readonly working?: Derived
   readonly middleU: number
   readonly acrossU: number
   readonly axis: 'x' | 'y'
 }
+
+const workingOf = ({ dimension: { working } }: Laid) => (working === undefined ? {} : { working })
 
 /** Which figures are written: for a row of equal ones too narrow for them, one with their number; else all that stand clear of each other, the ones with most room first. */
 function figuresOf(laid: readonly Laid[]): FigureAt[] {
@@ -91,6 +102,7 @@ function figuresOf(laid: readonly Laid[]): FigureAt[] {
         middleU: (fromU + toU) / 2,
         acrossU: first.acrossU,
         axis: first.dimension.axis,
+        ...workingOf(first),
       })
       continue
     }
@@ -101,7 +113,7 @@ function figuresOf(laid: readonly Laid[]): FigureAt[] {
       const isTaken = taken.some((other) => middleU + halfU > other.fromU && middleU - halfU < other.toU)
       if (isTaken || (one.dimension.minor === true && !fits(one))) continue
       taken.push({ fromU: middleU - halfU, toU: middleU + halfU })
-      figures.push({ text: one.text, middleU, acrossU: one.acrossU, axis: one.dimension.axis })
+      figures.push({ text: one.text, middleU, acrossU: one.acrossU, axis: one.dimension.axis, ...workingOf(one) })
     }
   }
   return figures

@@ -1,6 +1,7 @@
 import { lazy, memo, Suspense, useCallback, useEffect, useMemo, useState } from 'react'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { WorkedOut } from '../../core/work-out.ts'
+import { WorkingContext } from '../drawings/working-context.ts'
 import { Bar } from '../parts/Bar.tsx'
 import { LinkButton } from '../parts/Button.tsx'
 import { Header } from '../parts/Header.tsx'
@@ -109,87 +110,89 @@ function Places({
   const edit = useCallback((change: Parameters<typeof editPlan>[0]) => editPlan(change).ok, [])
   const hand = useMemo(() => ({ set, edit, showWorking }), [set, edit, showWorking])
   return (
-    <PlanHandContext value={hand}>
-      <PlanContext value={plan}>
-        <Page
-          path={placeHref(id, place)}
-          title={`${say(`place.${place}`)}: ${plan.name} · ${say('app.name')}`}
-          kind="placed"
-          header={
-            <Header
-              title={<h1>{plan.name}</h1>}
-              safety={savingLine(open.saving, nowMs)}
-              back={{ href: FRONT, label: say('app.back-to-plans') }}
-              tools={
-                <>
-                  {(open.canUndo || open.canRedo) && (
-                    <button type="button" aria-label={say('app.undo')} disabled={!open.canUndo} onClick={undo}>
-                      <Icon name="undo" />
+    <WorkingContext value={showWorking}>
+      <PlanHandContext value={hand}>
+        <PlanContext value={plan}>
+          <Page
+            path={placeHref(id, place)}
+            title={`${say(`place.${place}`)}: ${plan.name} · ${say('app.name')}`}
+            kind="placed"
+            header={
+              <Header
+                title={<h1>{plan.name}</h1>}
+                safety={savingLine(open.saving, nowMs)}
+                back={{ href: FRONT, label: say('app.back-to-plans') }}
+                tools={
+                  <>
+                    {(open.canUndo || open.canRedo) && (
+                      <button type="button" aria-label={say('app.undo')} disabled={!open.canUndo} onClick={undo}>
+                        <Icon name="undo" />
+                      </button>
+                    )}
+                    {open.canRedo && (
+                      <button type="button" aria-label={say('app.redo')} onClick={redo}>
+                        <Icon name="redo" />
+                      </button>
+                    )}
+                    <button
+                      type="button"
+                      aria-label={say('front.more', { name: plan.name })}
+                      onClick={() => {
+                        setIsTooled(true)
+                      }}
+                    >
+                      <Icon name="more" />
                     </button>
-                  )}
-                  {open.canRedo && (
-                    <button type="button" aria-label={say('app.redo')} onClick={redo}>
-                      <Icon name="redo" />
-                    </button>
-                  )}
-                  <button
-                    type="button"
-                    aria-label={say('front.more', { name: plan.name })}
-                    onClick={() => {
-                      setIsTooled(true)
-                    }}
-                  >
-                    <Icon name="more" />
-                  </button>
-                </>
-              }
+                  </>
+                }
+              />
+            }
+            foot={
+              <Bar
+                label={say('app.places')}
+                current={place}
+                places={PLACES.map((key) => ({ key, icon: key, label: say(`place.${key}`), href: placeHref(id, key) }))}
+              />
+            }
+          >
+            <KeepingNotice saving={open.saving} planId={id} />
+            <DifferencesNotice href={cardHref(id, place, 'differences')} />
+            <Place route={route} worked={worked} />
+          </Page>
+          {route.card === 'sheets' && (
+            <Suspense>
+              <SheetsSheet route={route} worked={worked} />
+            </Suspense>
+          )}
+          {route.card === 'differences' && (
+            <Suspense>
+              <DifferencesSheet route={route} plan={plan} />
+            </Suspense>
+          )}
+          {isTooled && (
+            <PlanTools
+              row={{ id, name: plan.name }}
+              sheetsHref={cardHref(id, place, 'sheets')}
+              onClose={() => {
+                setIsTooled(false)
+              }}
             />
-          }
-          foot={
-            <Bar
-              label={say('app.places')}
-              current={place}
-              places={PLACES.map((key) => ({ key, icon: key, label: say(`place.${key}`), href: placeHref(id, key) }))}
-            />
-          }
-        >
-          <KeepingNotice saving={open.saving} planId={id} />
-          <DifferencesNotice href={cardHref(id, place, 'differences')} />
-          <Place route={route} worked={worked} />
-        </Page>
-        {route.card === 'sheets' && (
-          <Suspense>
-            <SheetsSheet route={route} worked={worked} />
-          </Suspense>
-        )}
-        {route.card === 'differences' && (
-          <Suspense>
-            <DifferencesSheet route={route} plan={plan} />
-          </Suspense>
-        )}
-        {isTooled && (
-          <PlanTools
-            row={{ id, name: plan.name }}
-            sheetsHref={cardHref(id, place, 'sheets')}
-            onClose={() => {
-              setIsTooled(false)
+          )}
+          <WorkingSheet
+            path={working.path}
+            onOpen={working.open}
+            onBack={working.back}
+            onClose={working.close}
+            onChange={(field) => {
+              const home = homeOf(field)
+              working.closeThen(() => {
+                goTo(cardHref(id, home.place, home.card, field))
+              })
             }}
           />
-        )}
-        <WorkingSheet
-          path={working.path}
-          onOpen={working.open}
-          onBack={working.back}
-          onClose={working.close}
-          onChange={(field) => {
-            const home = homeOf(field)
-            working.closeThen(() => {
-              goTo(cardHref(id, home.place, home.card, field))
-            })
-          }}
-        />
-      </PlanContext>
-    </PlanHandContext>
+        </PlanContext>
+      </PlanHandContext>
+    </WorkingContext>
   )
 }
 

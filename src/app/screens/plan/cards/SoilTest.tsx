@@ -39,7 +39,7 @@ export function SoilTest() {
         <p>{say('ground.by-hand-how')}</p>
         {asked.map((test, index) => (
           <section key={test} className="stack">
-            <h4>{`${String(index + 1)}. ${named(`soil-ask.${test}`)}`}</h4>
+            <h3>{`${String(index + 1)}. ${named(`soil-ask.${test}`)}`}</h3>
             <p>{named(`soil-how.${test}`)}</p>
             {test === 'picketM' ? (
               <>

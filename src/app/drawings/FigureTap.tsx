@@ -1,0 +1,44 @@
+import type { KeyboardEvent, MouseEvent } from 'react'
+import type { Derived } from '../../core/basics/derived.ts'
+import type { FigureAt } from './dimension.tsx'
+import { r } from './writing.ts'
+
+/** Room for a thumb round a figure, paper units: 48 px on a phone. */
+const THUMB = 44
+
+/** A worked-out figure of a dimension line that opens its working. */
+export function FigureTap({
+  figure: { middleU, acrossU, axis },
+  working,
+  label,
+  onOpen,
+}: {
+  readonly figure: FigureAt
+  readonly working: Derived
+  readonly label: string
+  readonly onOpen: (derived: Derived) => void
+}) {
+  const open = (event: MouseEvent | KeyboardEvent) => {
+    event.stopPropagation()
+    onOpen(working)
+  }
+  const [xU, yU] = axis === 'x' ? [middleU, acrossU - 9] : [acrossU - 9, middleU]
+  return (
+    // An SVG has no buttons of its own.
+    // oxlint-disable-next-line jsx-a11y/prefer-tag-over-role
+    <g
+      className="figure-tap"
+      role="button"
+      tabIndex={0}
+      aria-label={label}
+      onClick={open}
+      onKeyDown={(event) => {
+        if (event.key !== 'Enter' && event.key !== ' ') return
+        event.preventDefault()
+        open(event)
+      }}
+    >
+      <rect x={r(xU - THUMB / 2)} y={r(yU - THUMB / 2)} width={THUMB} height={THUMB} />
+    </g>
+  )
+}
