@@ -117,7 +117,7 @@ describe('the drawings on a phone', () => {
     const empty: string[] = []
     for (const view of views) {
       await page.getByLabel('Which drawing').selectOption(view)
-      const paths = await page.locator('.viewer-sheet svg.ink > *').count()
+      const paths = await page.locator('.viewer-sheet svg.ink :is(path, rect, circle, text)').count()
       const bad = await page.locator('.viewer-sheet svg').evaluate((svg) => svg.outerHTML.includes('NaN'))
       if (paths < 2 || bad) empty.push(view)
     }

@@ -1,6 +1,7 @@
 import type { KeyboardEvent, MouseEvent } from 'react'
 import type { Derived } from '../../core/basics/derived.ts'
 import type { FigureAt } from './dimension.tsx'
+import './figure-tap.css'
 import { r } from './writing.ts'
 
 /** Room for a thumb round a figure, paper units: 48 px on a phone. */
