@@ -1,3 +1,4 @@
+import './device/older-browsers.ts'
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import './app/parts/tokens.css'

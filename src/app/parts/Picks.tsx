@@ -73,7 +73,7 @@ export function Segments<K extends string>({
       <legend className={isNameShown ? 'picks-name' : 'hide'}>{name}</legend>
       <div className="seg">
         {choices.map(({ key, label }) => (
-          <label key={key}>
+          <label key={key} className={key === chosen ? 'on' : ''}>
             <input
               type="radio"
               name={group}

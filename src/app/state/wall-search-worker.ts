@@ -1,3 +1,4 @@
+import '../../device/older-browsers.ts'
 import type { Plan } from '../../core/plan/schema.ts'
 import { wallSearch, type WallAsk, type WallNews } from './wall-search-steps.ts'
 
