@@ -119,7 +119,7 @@ describe('the drawings on a phone', () => {
       await page.getByLabel('Which drawing').selectOption(view)
       const paths = await page.locator('.viewer-sheet svg.ink :is(path, rect, circle, text)').count()
       const bad = await page.locator('.viewer-sheet svg').evaluate((svg) => svg.outerHTML.includes('NaN'))
-      if (paths < 2 || bad) empty.push(view)
+      if (paths < 2 || bad) empty.push(`${view}: ${String(paths)} lines${bad ? ', not a number' : ''}`)
     }
     expect(empty).toEqual([])
   })
