@@ -32,7 +32,9 @@ describe('quantities of any plan', () => {
 
   it('never fall when a chamber is added', () => {
     fc.assert(
-      fc.property(anyPlan, fc.integer({ min: 1, max: 7 }), (plan, count) => {
+      fc.property(anyPlan, fc.integer({ min: 1, max: 7 }), (any, count) => {
+        // Other lengths are laid in other pieces, and what can be filled hangs on cells that come to lie over each other.
+        const plan: Plan = { ...any, walls: { ...any.walls, fill: 'none' } }
         const few = grossByItem(workOut(withCount(plan, count)).needs)
         const more = grossByItem(workOut(withCount(plan, count + 1)).needs)
         for (const [item, amount] of few)

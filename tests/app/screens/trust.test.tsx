@@ -2,10 +2,12 @@ import { render, screen, within } from '@testing-library/react'
 import { afterEach, describe, expect, it } from 'vitest'
 import { CHECKS, DISAGREEMENTS, UNSOURCED } from '../../../src/core/documents/evidence.ts'
 import { TrustPage } from '../../../src/app/screens/trust/TrustPage.tsx'
-import { hasWord } from '../../../src/app/words/catalogue.ts'
+import { addWords, hasWord } from '../../../src/app/words/catalogue.ts'
+import { planWords } from '../../../src/app/words/en/plan-words.ts'
 import { DEFAULT_SHOW } from '../../../src/app/words/show.ts'
 import { WordsProvider } from '../../../src/app/words/use-words.tsx'
 
+addWords(planWords)
 afterEach(() => {
   document.body.replaceChildren()
 })
