@@ -1,4 +1,5 @@
 import { useMemo } from 'react'
+import { planView } from '../../core/documents/drawings/plan-view.ts'
 import { sectionView } from '../../core/documents/drawings/section-view.ts'
 import { frontView } from '../../core/documents/drawings/front-view.ts'
 import { trayCornerView, traySeatView, trayView } from '../../core/documents/drawings/tray-view.ts'
@@ -10,30 +11,35 @@ import { FramedDrawing } from './FramedDrawing.tsx'
 /** What to look at while a task is in hand; nothing where the task has no drawing of its own. */
 export function StepDrawings({ task, worked }: { readonly task: TaskKind; readonly worked: WorkedOut }) {
   switch (task) {
+    case 'set-out':
+      return <PlanDrawn worked={worked} />
     case 'dig':
     case 'footing':
+    case 'walls-below':
+    case 'backfill':
     case 'fill':
     case 'slabs':
+    case 'first-fires':
       return <SectionDrawn worked={worked} />
+    case 'cast-lintels':
+    case 'walls':
     case 'heads':
+    case 'faces':
       return <FrontDrawn worked={worked} />
     case 'trays':
       return <TraysDrawn worked={worked} />
-    case 'set-out':
-    case 'cast-lintels':
     case 'lintel-wait':
     case 'footing-wait':
-    case 'walls-below':
-    case 'backfill':
-    case 'walls':
     case 'lift-wait':
-    case 'faces':
     case 'curing':
-    case 'first-fires':
       return null
     default:
       return task satisfies never
   }
+}
+
+function PlanDrawn({ worked }: { readonly worked: WorkedOut }) {
+  return <FramedDrawing drawing={useMemo(() => planView(worked, []), [worked])} />
 }
 
 function SectionDrawn({ worked }: { readonly worked: WorkedOut }) {

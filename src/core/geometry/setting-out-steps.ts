@@ -219,6 +219,7 @@ export function stepsOf(
         rows: [{ side: 'left', marksM: edgesAlong('y', outside, geometry.chambers.slice(0, 1)) }],
         running: edgesAlong('x', outside, geometry.chambers),
       },
+      { notes: ['running'] },
     ),
   ]
 }

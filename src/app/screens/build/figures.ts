@@ -23,7 +23,9 @@ export function figuresOf(kind: TaskKind, { geometry, needs, tray }: WorkedOut):
       return [
         { label: say('build.dig-depth'), of: footing.depth },
         { label: say('build.dig-volume'), of: earthworks.dig },
+        { label: say('build.heap'), of: earthworks.loose },
         { label: say('build.pans-away'), of: earthworks.surplusPans },
+        { label: say('build.barrows-away'), of: earthworks.surplusBarrows },
       ]
     case 'footing':
       return [
