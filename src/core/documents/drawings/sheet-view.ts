@@ -70,7 +70,7 @@ export function sheetView(sheet: CutSheet): Drawing {
     box: { x0M: 0, x1M: lengthM, y0M: 0, y1M: widthM },
     shapes,
     label: {
-      key: sheet.key === ROLL ? 'drawing.roll-label' : 'drawing.sheet-label',
+      key: sheet.key === ROLL ? 'drawing.roll-length-label' : 'drawing.sheet-label',
       args: { times, length: { lengthM }, width: { lengthM: widthM }, pieces: pieces.length },
     },
   }
