@@ -2,6 +2,7 @@ import path from 'node:path'
 import react from '@vitejs/plugin-react'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
+import { packed } from './.ci/packed-plugin.ts'
 import { serviceWorker } from './.ci/service-worker-plugin.ts'
 import { words } from './.ci/words-plugin.ts'
 
@@ -18,7 +19,13 @@ export default defineConfig({
   root: path.join(here, 'src'),
   publicDir: path.join(here, 'public'),
   base: './',
-  plugins: [react(), words(), serviceWorker(path.join(here, 'src/device/offline/worker/worker.ts')), openPolicy],
+  plugins: [
+    react(),
+    words(),
+    packed(),
+    serviceWorker(path.join(here, 'src/device/offline/worker/worker.ts')),
+    openPolicy,
+  ],
   define: { __BUILD__: JSON.stringify(process.env['BUILD_ID'] ?? process.env['npm_package_version'] ?? 'dev') },
   build: {
     outDir: path.join(here, 'dist'),

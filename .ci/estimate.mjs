@@ -100,7 +100,7 @@ else
     else if (flag === '--pdf' && pdfName !== undefined) {
       const { sheets, head } = office.officeSheets(plan, today.toISOString().slice(0, 10))
       const face = (/** @type {string} */ name) =>
-        new Uint8Array(readFileSync(path.join(root, `public/fonts/noto-sans-${name}.ttf`)))
+        new Uint8Array(readFileSync(path.join(root, `src/device/paper/fonts/noto-sans-${name}.ttf`)))
       const bytes = await paper.makePdf(sheets, head, isSmall ? 'a5' : 'a4', {
         regular: face('regular'),
         bold: face('bold'),

@@ -1,13 +1,12 @@
-import { createHash } from 'node:crypto'
-import { existsSync, mkdirSync, readdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs'
+import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
 import { deflateSync } from 'fflate'
 import { compileMessage } from '@lingui/message-utils/compileMessage'
 import type { Plugin, ResolvedConfig } from 'vite'
+import { keepPacked } from './kept-packed.ts'
 
 const root = path.resolve(import.meta.dirname, '..')
 const wordsDir = path.join(root, 'src/app/words')
-const packedDir = path.join(root, 'node_modules/.tmp/words')
 const catalogue = /\/src\/app\/words\/[a-z-]+\/[a-z-]+\.json$/
 const ASKED = 'virtual:words'
 
@@ -39,24 +38,11 @@ export const packNames = (english: Messages): Uint8Array =>
 
 const namesOf = (english: Messages) => Object.keys(english).sort()
 
-/** Written beside and moved into place: two builds at once never read half a file. */
-function keep(name: string, bytes: Uint8Array): string {
-  mkdirSync(packedDir, { recursive: true })
-  const hash = createHash('sha256').update(bytes).digest('hex').slice(0, 8)
-  const file = path.join(packedDir, `${name}-${hash}.bin`)
-  if (!existsSync(file)) {
-    const draft = `${file}.${String(process.pid)}`
-    writeFileSync(draft, bytes)
-    renameSync(draft, file)
-  }
-  return file
-}
-
 function packedModule(): string {
   const english = messagesOf('en')
-  const files = languages.map((one) => [one, keep(one, packWords(english, messagesOf(one)))] as const)
+  const files = languages.map((one) => [one, keepPacked(one, packWords(english, messagesOf(one)))] as const)
   return [
-    `import names from ${JSON.stringify(`${keep('names', packNames(english))}?url&no-inline`)}`,
+    `import names from ${JSON.stringify(`${keepPacked('names', packNames(english))}?url&no-inline`)}`,
     ...files.map(([one, file]) => `import ${one} from ${JSON.stringify(`${file}?url&no-inline`)}`),
     `const files = { ${languages.join(', ')} }`,
     `export const readWords = async (language) => {`,

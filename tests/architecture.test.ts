@@ -17,7 +17,7 @@ const judge = (file: string, text: string) => breaches(new Map([[file, text]]))
 
 describe('this repository', () => {
   it('keeps every law of src', () => {
-    const files = filesBelow('src')
+    const files = filesBelow('src').filter((file) => !file.endsWith('.ttf'))
     expect(files.length).toBeGreaterThan(10)
     expect(breaches(new Map(files.map((file) => [file, readFileSync(path.join(root, file), 'utf8')])))).toEqual([])
   })

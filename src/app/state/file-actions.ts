@@ -57,8 +57,11 @@ async function takeIn({ plan, document }: FilePlan): Promise<Result<string, File
   return good(await addPlan((await isHere(plan.id)) ? { ...plan, id: newId() } : plan))
 }
 
-const EXAMPLES = import.meta.glob<unknown>('../../../shared/examples/*.json', { import: 'default' })
-const exampleName = (file: string): string => file.replace(/^.*\/|\.json$/g, '')
+const EXAMPLES = import.meta.glob<() => Promise<Uint8Array>>('../../../shared/examples/*.json', {
+  query: '?packed',
+  import: 'open',
+})
+const exampleName = (file: string): string => file.replace(/^.*\/|\.json.*$/g, '')
 
 /** Names of the example plans that come with the app. */
 export const EXAMPLE_KEYS: readonly string[] = Object.keys(EXAMPLES).map(exampleName).sort()
@@ -66,7 +69,9 @@ export const EXAMPLE_KEYS: readonly string[] = Object.keys(EXAMPLES).map(example
 /** Opens an example plan; the one that is on this phone already, with whatever was tried on it, if there is one. */
 export async function openExample(key: string): Promise<string> {
   const [, load] = Object.entries(EXAMPLES).find(([file]) => exampleName(file) === key) ?? []
-  const example = parsePlan(await load?.())
+  const open = await load?.()
+  if (open === undefined) throw new Error(`not an example plan: ${key}`)
+  const example = parsePlan(JSON.parse(new TextDecoder().decode(await open())))
   if (!example.ok) throw new Error(`not an example plan: ${key}`)
   const plan = example.value
   if (store.getState().rows.some(({ id, trouble }) => id === plan.id && trouble === null)) {

@@ -1,3 +1,5 @@
+import { open as openBold } from '../../device/paper/fonts/noto-sans-bold.ttf?packed'
+import { open as openRegular } from '../../device/paper/fonts/noto-sans-regular.ttf?packed'
 import { canShareFiles, download, share, shareText } from '../../device/sharing/deliver.ts'
 import { printPage } from '../../device/paper/print-page.ts'
 import type { PaperFonts } from '../../device/paper/pdf.ts'
@@ -12,11 +14,8 @@ export type {
   PaperSize,
 } from '../../device/paper/paper-sheet.ts'
 
-const bytesOf = async (url: string): Promise<Uint8Array> => new Uint8Array(await (await fetch(url)).arrayBuffer())
-
 async function paperFonts(): Promise<PaperFonts> {
-  const fonts = `${import.meta.env.BASE_URL}fonts/noto-sans`
-  const [regular, bold] = await Promise.all([bytesOf(`${fonts}-regular.ttf`), bytesOf(`${fonts}-bold.ttf`)])
+  const [regular, bold] = await Promise.all([openRegular(), openBold()])
   return { regular, bold }
 }
 
@@ -57,18 +56,9 @@ export async function spreadsheetFile(
   sheet: string,
   rows: readonly (readonly (string | number | null)[])[],
 ): Promise<File> {
-  const { default: writeXlsxFile } = await import('write-excel-file/universal')
-  const data = rows.map((cells, index) =>
-    cells.map((value) =>
-      value === null
-        ? null
-        : typeof value === 'number'
-          ? { value, type: Number }
-          : { value, type: String, ...(index === 0 && { fontWeight: 'bold' as const }) },
-    ),
-  )
-  const blob = await writeXlsxFile(data, { sheet }).toBlob()
-  return new File([blob], `${fileName(name)}.xlsx`, {
+  const { spreadsheet } = await import('../../device/paper/spreadsheet.ts')
+  const bytes = spreadsheet(sheet, rows)
+  return new File([bytes.slice().buffer], `${fileName(name)}.xlsx`, {
     type: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
   })
 }

@@ -24,6 +24,6 @@ export function handFor(example: (typeof EXAMPLES)[number]): SheetHand {
 }
 
 export const fonts = () => ({
-  regular: new Uint8Array(readFileSync('public/fonts/noto-sans-regular.ttf')),
-  bold: new Uint8Array(readFileSync('public/fonts/noto-sans-bold.ttf')),
+  regular: new Uint8Array(readFileSync('src/device/paper/fonts/noto-sans-regular.ttf')),
+  bold: new Uint8Array(readFileSync('src/device/paper/fonts/noto-sans-bold.ttf')),
 })

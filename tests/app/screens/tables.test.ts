@@ -1,9 +1,9 @@
 import readXlsx from 'read-excel-file/node'
-import writeXlsx from 'write-excel-file/universal'
 import { describe, expect, it } from 'vitest'
 import { listCsv, listRows } from '../../../src/app/screens/sheets/list-rows.ts'
 import { officeBulk, officePlan } from '../../../src/app/screens/sheets/office.tsx'
 import { resultData } from '../../../src/app/screens/sheets/result-data.ts'
+import { spreadsheet } from '../../../src/device/paper/spreadsheet.ts'
 import { bulkOrder } from '../../../src/core/choosing/bulk-order.ts'
 import { EXAMPLES, handFor } from './sheet-hand.tsx'
 
@@ -23,9 +23,7 @@ describe.each(EXAMPLES)('tables of %s', (example) => {
 
   it('come back from a spreadsheet as they went in', async () => {
     const rows = listRows(worked, words)
-    const data = rows.map((cells) => cells.map((value) => (value === null ? null : { value })))
-    const blob = await writeXlsx(data, { sheet: 'list' }).toBlob()
-    const read = await readXlsx(Buffer.from(await blob.arrayBuffer()))
+    const read = await readXlsx(Buffer.from(spreadsheet('list', rows)))
     const first =
       Array.isArray(read) && 'data' in (read[0] ?? {}) ? (read[0] as unknown as { data: unknown[][] }).data : read
     expect(first).toEqual(rows)
