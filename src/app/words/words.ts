@@ -31,13 +31,15 @@ export interface Words {
 }
 
 export function wordsFor(show: Show, language = languageNow()): Words {
-  const text = (arg: FindingArg): string | number => {
+  const text = (arg: FindingArg, as = show): string | number => {
     if (typeof arg === 'number') return arg
     if (typeof arg === 'string') return hasWord(arg) ? sayNamed(arg) : arg
-    return arg.unit === 'money' ? moneyText(arg.value, show.currency) : inLine(showFigure(arg.value, arg.unit, show))
+    return arg.unit === 'money' ? moneyText(arg.value, show.currency) : inLine(showFigure(arg.value, arg.unit, as))
   }
-  const filled = (args: Readonly<Record<string, FindingArg>>): WordArgs =>
-    Object.fromEntries(Object.entries(args).map(([name, arg]) => [name, text(arg)]))
+  const filled = (args: Readonly<Record<string, FindingArg>>, as = show): WordArgs =>
+    Object.fromEntries(Object.entries(args).map(([name, arg]) => [name, text(arg, as)]))
+  // How far a neighbour stands is paced out: nobody says it in millimetres.
+  const paced: Show = show.length === 'ft-in' ? show : { ...show, length: 'm' }
   return {
     show,
     language,
@@ -52,7 +54,8 @@ export function wordsFor(show: Show, language = languageNow()): Words {
     figure: (value, unit) => showFigure(value, unit, show),
     inLine: (value, unit) => inLine(showFigure(value, unit, show)),
     nameOf: (derived) => sayNamed(`working.${derived.id}`, filled(derived.args ?? {})),
-    finding: ({ kind, args }) => sayNamed(`finding.${kind}`, filled(args)),
+    finding: ({ kind, args }) =>
+      sayNamed(`finding.${kind}`, filled(args, kind.startsWith('place.near-') ? paced : show)),
     remedy: ({ kind, args }) => sayNamed(`remedy.${kind}`, filled(args)),
   }
 }

@@ -56,6 +56,12 @@ describe('findings and remedies', () => {
     expect(plain(feet.finding({ kind: 'rail-near-fire', args }))).toContain('3/16 in back')
   })
 
+  it('tell how far a neighbour stands in metres, though blocks are in millimetres', () => {
+    const metres = (value: number) => ({ value, unit: 'm' as const })
+    const args = { distance: metres(5), least: metres(8), short: metres(3) }
+    expect(plain(words.finding({ kind: 'place.near-thatch', args }))).toMatch(/^Thatch is 5(\.0+)? m away/)
+  })
+
   it('bend by number', () => {
     expect(words.remedy({ kind: 'set-chambers', args: { chambers: 1 } })).toBe('Build 1 chamber')
     expect(words.remedy({ kind: 'set-chambers', args: { chambers: 3 } })).toBe('Build 3 chambers')
