@@ -5,6 +5,7 @@ import { defineConfig } from 'vitest/config'
 import { packed } from './.ci/packed-plugin.ts'
 import { serviceWorker } from './.ci/service-worker-plugin.ts'
 import { words } from './.ci/words-plugin.ts'
+import { workerChunks } from './.ci/worker-chunk-plugin.ts'
 
 const here = import.meta.dirname
 
@@ -23,6 +24,7 @@ export default defineConfig({
     react(),
     words(),
     packed(),
+    workerChunks(),
     serviceWorker(path.join(here, 'src/device/offline/worker/worker.ts')),
     openPolicy,
   ],
@@ -39,8 +41,10 @@ export default defineConfig({
           groups: [
             {
               name: 'vendor',
-              test: /node_modules[\\/](react|react-dom|scheduler|zustand|idb|zod|@lingui|workbox-window|workbox-core)[\\/]/,
+              test: /node_modules[\\/](react|react-dom|scheduler|zustand|idb|@lingui|workbox-window|workbox-core)[\\/]/,
             },
+            // Apart from the page's libraries: the worker needs it too.
+            { name: 'zod', test: /node_modules[\\/]zod[\\/]/ },
             { name: 'documents', test: /node_modules[\\/](yjs|lib0)[\\/]/ },
           ],
         },

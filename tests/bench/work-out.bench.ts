@@ -38,12 +38,10 @@ describe('the whole calculation', () => {
 const space: DesignSpace = {
   chambers: [1, 2, 3, 4],
   clearSidesM: [0.6, 0.68, 0.77, 0.84, 0.92],
-  walls: ['hollow-450-150-225', 'solid-450-125-225', 'earth-290-140-90'].map((key) => ({
-    unit: unit(key),
-    leaf: 'single',
-    bond: 'stretcher',
+  shells: ['hollow-450-150-225', 'solid-450-125-225', 'earth-290-140-90'].map((key) => ({
+    walls: { unit: unit(key), leaf: 'single', bond: 'stretcher' },
+    aboveM: 0.6,
   })),
-  aboveM: [0.6],
   perChamber: Array.from({ length: 15 }, (_, at) => at + 1),
 }
 const limits = { budgetMinor: 200_000, mostDays: null, mostBoughtInMinor: null }

@@ -31,6 +31,7 @@ import { WorkingSheet } from './working/WorkingSheet.tsx'
 const DifferencesSheet = lazy(() =>
   import('./differences/DifferencesSheet.tsx').then((one) => ({ default: one.DifferencesSheet })),
 )
+const WithinSheet = lazy(() => import('./within/WithinSheet.tsx').then((one) => ({ default: one.WithinSheet })))
 const SheetsSheet = lazy(() => import('./sheets/SheetsSheet.tsx').then((one) => ({ default: one.SheetsSheet })))
 
 export type PlanRoute = Extract<Route, { screen: 'plan' }>
@@ -159,6 +160,11 @@ function Places({
             <DifferencesNotice href={cardHref(id, place, 'differences')} />
             <Place route={route} worked={worked} />
           </Page>
+          {route.card === 'within' && (
+            <Suspense>
+              <WithinSheet route={route} worked={worked} />
+            </Suspense>
+          )}
           {route.card === 'sheets' && (
             <Suspense>
               <SheetsSheet route={route} worked={worked} />

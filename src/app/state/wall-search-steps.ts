@@ -8,6 +8,12 @@ type Laying = NonNullable<Plan['walls']['laying']>
 
 export type WallAsk = 'units' | 'cuts' | 'sizes'
 
+export interface WallsAsk {
+  readonly kind: 'walls'
+  readonly plan: Plan
+  readonly ask: WallAsk
+}
+
 /** What a search tells as it goes. */
 export type WallNews =
   | {

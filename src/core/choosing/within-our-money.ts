@@ -6,14 +6,22 @@ import { hasProblem, kilnOn, masonryOf, type Kiln, type Masonry } from '../work-
 import { boughtIn } from './compare-walls.ts'
 import { withWalls, type WallChoice } from './with-walls.ts'
 
-/** What may be varied. Heights are wishes: each is built in whole courses. */
+/** Walls of one unit and bond up to one height. The height is a wish: it is built in whole courses. */
+export interface Shell {
+  readonly walls: WallChoice
+  readonly aboveM: number
+}
+
+/** What may be varied. Looked at in this order, the first chambers and sides first: small kilns first finds what is cheap early. */
 export interface DesignSpace {
   readonly chambers: readonly number[]
   readonly clearSidesM: readonly number[]
-  readonly walls: readonly WallChoice[]
-  readonly aboveM: readonly number[]
+  readonly shells: readonly Shell[]
   readonly perChamber: readonly number[]
 }
+
+export const designsIn = ({ chambers, clearSidesM, shells, perChamber }: DesignSpace): number =>
+  chambers.length * clearSidesM.length * shells.length * perChamber.length
 
 export interface DesignLimits {
   readonly budgetMinor: number
@@ -64,15 +72,11 @@ export function* withinOurMoney(
   plan: Plan,
   space: DesignSpace,
   limits: DesignLimits,
-  batch = 200,
+  batch = 20,
 ): Generator<SearchState, SearchState> {
   const effort: CuttingEffort = { tidyNodes: 0, known: cutMemory() }
-  const of =
-    space.walls.length *
-    space.aboveM.length *
-    space.chambers.length *
-    space.clearSidesM.length *
-    space.perChamber.length
+  const of = designsIn(space)
+  const shells = space.shells.map(({ walls, aboveM }) => ({ walls, aboveM, withUnit: withWalls(plan, walls) }))
   const unpriced = new Set<string>()
   let done = 0
   let complete = 0
@@ -91,39 +95,36 @@ export function* withinOurMoney(
     cheapestAtAll,
   })
 
-  for (const walls of space.walls) {
-    const withUnit = withWalls(plan, walls)
-    for (const aboveM of space.aboveM)
-      for (const clearSideM of space.clearSidesM)
-        for (const chambers of space.chambers) {
-          const built: Plan = {
-            ...withUnit,
-            chambers: { count: chambers, clearSideM },
-            walls: { ...withUnit.walls, aboveM },
-          }
-          let masonry: Masonry | null = null
-          for (const perChamber of space.perChamber) {
-            const one = { ...built, trays: { ...built.trays, perChamber } }
-            if (done > 0 && done % batch === 0) yield state()
-            done++
-            // What cannot carry the catch is not worked out further.
-            if (fishLoad(one).chambersNeeded.value > chambers) continue
-            masonry ??= masonryOf(built)
-            const kiln = kilnOn(masonry, one, effort)
-            complete++
-            if (kiln.costs.unpriced.length > 0) unpriced.add(walls.unit.key)
-            else if (hasProblem(kiln)) unsound++
-            else {
-              const design = designOf(kiln, { walls, chambers, clearSideM, aboveM, perChamber })
-              if (isCheaper(design, cheapestAtAll)) cheapestAtAll = design
-              if (fits(design, limits)) {
-                if (isCheaper(design, cheapest)) cheapest = design
-                frontier = withDesign(frontier, design)
-              }
+  for (const chambers of space.chambers)
+    for (const clearSideM of space.clearSidesM)
+      for (const { walls, aboveM, withUnit } of shells) {
+        const built: Plan = {
+          ...withUnit,
+          chambers: { count: chambers, clearSideM },
+          walls: { ...withUnit.walls, aboveM },
+        }
+        let masonry: Masonry | null = null
+        for (const perChamber of space.perChamber) {
+          const one = { ...built, trays: { ...built.trays, perChamber } }
+          if (done > 0 && done % batch === 0) yield state()
+          done++
+          // What cannot carry the catch is not worked out further.
+          if (fishLoad(one).chambersNeeded.value > chambers) continue
+          masonry ??= masonryOf(built)
+          const kiln = kilnOn(masonry, one, effort)
+          complete++
+          if (kiln.costs.unpriced.length > 0) unpriced.add(walls.unit.key)
+          else if (hasProblem(kiln)) unsound++
+          else {
+            const design = designOf(kiln, { walls, chambers, clearSideM, aboveM, perChamber })
+            if (isCheaper(design, cheapestAtAll)) cheapestAtAll = design
+            if (fits(design, limits)) {
+              if (isCheaper(design, cheapest)) cheapest = design
+              frontier = withDesign(frontier, design)
             }
           }
         }
-  }
+      }
   return state()
 }
 

@@ -24,11 +24,10 @@ const unit = (key: string) => {
 const space: DesignSpace = {
   chambers: [1, 2],
   clearSidesM: [0.68, 0.77],
-  walls: [
-    { unit: unit('hollow-450-150-225'), leaf: 'single', bond: 'stretcher' },
-    { unit: unit('earth-290-140-90'), leaf: 'single', bond: 'stretcher' },
-  ],
-  aboveM: [0.6],
+  shells: ['hollow-450-150-225', 'earth-290-140-90'].map((key) => ({
+    walls: { unit: unit(key), leaf: 'single', bond: 'stretcher' },
+    aboveM: 0.6,
+  })),
   perChamber: [4, 8, 12],
 }
 
@@ -48,11 +47,11 @@ const run = (
 
 /** Every design worked out as a plan of its own, from the very beginning. */
 const oneByOne = (): { design: Design; sound: boolean; carries: boolean }[] =>
-  space.walls.flatMap((walls) =>
+  space.shells.flatMap(({ walls, aboveM }) =>
     space.clearSidesM.flatMap((clearSideM) =>
       space.chambers.flatMap((chambers) =>
         space.perChamber.map((perChamber) => {
-          const choice = { walls, chambers, clearSideM, aboveM: 0.6, perChamber }
+          const choice = { walls, chambers, clearSideM, aboveM, perChamber }
           const worked = workOut(designPlan(plan, choice))
           const hardware = worked.purchase.lines.filter(({ seller }) => seller === 'hardware')
           return {
@@ -153,7 +152,10 @@ describe('within our money', () => {
 
 describe('walls side by side', () => {
   it('are what each plan with those walls gives, with the published lives and their disagreement', () => {
-    const [hollow, earth] = compareWalls(plan, space.walls)
+    const [hollow, earth] = compareWalls(
+      plan,
+      space.shells.map(({ walls }) => walls),
+    )
     if (hollow === undefined || earth === undefined) throw new Error('two were asked for')
     expect(hollow.total.value).toBe(workOut(plan).costs.total.value)
     expect(hollow.lives.map(({ source }) => source).toSorted()).toEqual(['fao-tp535', 'zinsou-wentholt'])
@@ -186,10 +188,10 @@ describe('the usual space', () => {
     const others = Object.fromEntries(Object.entries(plan.offers).filter(([, offer]) => offer.item !== 'wall-unit'))
     if (block === undefined) throw new Error('the example has a price for blocks')
     const named = { ...block, variant: 'earth-290-140-90' }
-    const { walls, clearSidesM, chambers } = usualSpace({ ...plan, offers: { ...others, named } })
-    expect(walls.map((one) => one.unit.key)).toEqual(['earth-290-140-90'])
+    const { shells, clearSidesM, chambers } = usualSpace({ ...plan, offers: { ...others, named } })
+    expect(shells.map(({ walls }) => walls.unit.key)).toEqual(['earth-290-140-90'])
     expect(clearSidesM).toContain(plan.chambers.clearSideM)
     expect(chambers).toEqual([1, 2, 3, 4, 5, 6, 7, 8])
-    expect(usualSpace({ ...plan, offers: others }).walls).toEqual([])
+    expect(usualSpace({ ...plan, offers: others }).shells).toEqual([])
   })
 })

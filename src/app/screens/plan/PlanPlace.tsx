@@ -129,6 +129,9 @@ export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readon
           <LinkButton href={cardHref(route.id, 'plan', 'compare')} shape="big">
             {say('compare.title')}
           </LinkButton>
+          <LinkButton href={cardHref(route.id, 'plan', 'within')} shape="big">
+            {say('within.title')}
+          </LinkButton>
         </section>
       </div>
       {route.card === 'compare' && <CompareSheet route={route} worked={worked} />}

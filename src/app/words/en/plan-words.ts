@@ -29,6 +29,7 @@ import trust from './trust.json'
 import views from './views.json'
 
 import walls from './walls.json'
+import within from './within.json'
 
 /** What is said inside a plan: loaded with the screens of a plan. */
 export const planWords = {
@@ -62,4 +63,5 @@ export const planWords = {
   ...trust,
   ...views,
   ...walls,
+  ...within,
 }
