@@ -21,7 +21,7 @@ interface Axis {
 const WIDTH = 320
 const LEFT = 46
 const RIGHT = 10
-const TOP = 34
+const TOP = 48
 const PLOT = 168
 const FOOT = 44
 const MARK = 5
@@ -113,7 +113,7 @@ export function FrontierChart({
         {x.name}
       </text>
       <path className="k-ground" d={`M${String(LEFT)} ${String(base)}H${String(WIDTH - RIGHT)}`} />
-      <path className="k-hidden" d={`M${r(xU(need.value))} ${String(TOP)}V${String(base)}`} />
+      <path className="k-hidden" d={`M${r(xU(need.value))} ${String(TOP - 14)}V${String(base)}`} />
       <path className="chart-heavy" d={stair.join('')} />
       {hasLimit && (
         <path className="chart-limit" d={`M${String(LEFT)} ${r(yU(limit.value))}H${String(WIDTH - RIGHT)}`} />
@@ -139,7 +139,7 @@ export function FrontierChart({
       <text
         className="small halo"
         x={r(xU(need.value) + (isNeedRight ? -5 : 5))}
-        y={base - 8}
+        y={TOP - 6}
         textAnchor={isNeedRight ? 'end' : 'start'}
       >
         {need.name}

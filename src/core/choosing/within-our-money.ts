@@ -20,7 +20,7 @@ export interface DesignSpace {
   readonly perChamber: readonly number[]
 }
 
-export const designsIn = ({ chambers, clearSidesM, shells, perChamber }: DesignSpace): number =>
+const designsIn = ({ chambers, clearSidesM, shells, perChamber }: DesignSpace): number =>
   chambers.length * clearSidesM.length * shells.length * perChamber.length
 
 export interface DesignLimits {

@@ -1,8 +1,9 @@
 import type { Derived } from '../../../core/basics/derived.ts'
 import { compareWalls } from '../../../core/choosing/compare-walls.ts'
+import { usualWalls } from '../../../core/choosing/usual-space.ts'
 import { livesOf, type WallLife } from '../../../core/choosing/wall-lives.ts'
 import type { WallChoice } from '../../../core/choosing/with-walls.ts'
-import { CATALOGUE_UNITS, type CatalogueUnit } from '../../../core/plan/catalogue.ts'
+import { CATALOGUE_UNITS } from '../../../core/plan/catalogue.ts'
 import type { WallUnit } from '../../../core/plan/schema.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { USUAL_UNITS } from '../usual-units.ts'
@@ -21,12 +22,6 @@ export interface CompareRow {
   readonly problems: number
   readonly lives: readonly WallLife[]
 }
-
-/** Bricks make a wall one brick thick; everything else stands one unit thick. */
-const usualWalls = (unit: CatalogueUnit): WallChoice =>
-  unit.family === 'fired-brick'
-    ? { unit, leaf: 'one-brick', bond: 'english' }
-    : { unit, leaf: 'single', bond: 'stretcher' }
 
 /** What is planned now, then the usual units of every other kind, all worked out for the same catch, ground and prices. */
 export function compareRows(worked: WorkedOut): CompareRow[] {

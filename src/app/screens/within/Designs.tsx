@@ -99,7 +99,7 @@ function AllDesigns({ frontier }: { readonly frontier: readonly Design[] }) {
   const words = useWords()
   const { say, money, mass, number, length } = words
   return (
-    <details>
+    <details className="within-more">
       <summary>{say('within.table')}</summary>
       {/* What scrolls must be reachable by keys. */}
       {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}

@@ -56,31 +56,36 @@ export function WithinSheet({ route, worked }: { readonly route: PlanRoute; read
         minor={budgetMinor}
         onChange={(minor) => set({ 'money.budgetMinor': minor })}
       />
-      <div className="within-limits">
-        <OpenNumberField
-          name={say('within.most-days')}
-          value={mostDays}
-          way={days}
-          onChange={setMostDays}
-          help={say('within.most-days-why')}
-        />
-        <MoneyField
-          name={say('within.most-bought')}
-          minor={mostBoughtInMinor}
-          onChange={setMostBoughtIn}
-          help={say('within.most-bought-why')}
-        />
-      </div>
-      <Segments
-        name={say('within.breadth')}
-        isNameShown
-        choices={[
-          { key: 'usual', label: say('within.breadth.usual') },
-          { key: 'every', label: say('within.breadth.every') },
-        ]}
-        chosen={breadth}
-        onChoose={setBreadth}
-      />
+      <details className="within-more">
+        <summary>{say('within.more')}</summary>
+        <div className="stack">
+          <div className="within-limits">
+            <OpenNumberField
+              name={say('within.most-days')}
+              value={mostDays}
+              way={days}
+              onChange={setMostDays}
+              help={say('within.most-days-why')}
+            />
+            <MoneyField
+              name={say('within.most-bought')}
+              minor={mostBoughtInMinor}
+              onChange={setMostBoughtIn}
+              help={say('within.most-bought-why')}
+            />
+          </div>
+          <Segments
+            name={say('within.breadth')}
+            isNameShown
+            choices={[
+              { key: 'usual', label: say('within.breadth.usual') },
+              { key: 'every', label: say('within.breadth.every') },
+            ]}
+            chosen={breadth}
+            onChoose={setBreadth}
+          />
+        </div>
+      </details>
       {!hasWalls && (
         <>
           <p>{say('within.no-walls')}</p>
