@@ -4,7 +4,7 @@ const ASKED = '?chunk'
 const OURS = '\0chunk:'
 
 /**
- * `import url from './search-worker.ts?chunk'` gives the address of a module worker that is one more chunk of the page's own build: what both
+ * `import { address } from './search-worker.ts?chunk'` gives the address of a module worker that is one more chunk of the page's own build: what both
  * need is on the phone once, not a second time inside the worker.
  */
 export function workerChunks(): Plugin {
@@ -23,8 +23,8 @@ export function workerChunks(): Plugin {
     load(id) {
       if (!id.startsWith(OURS)) return null
       const file = id.slice(OURS.length)
-      if (!isBuild) return `export default ${JSON.stringify(`/@fs${file}`)}`
-      return `export default import.meta.ROLLUP_FILE_URL_${this.emitFile({ type: 'chunk', id: file })}`
+      if (!isBuild) return `export const address = ${JSON.stringify(`/@fs${file}`)}`
+      return `export const address = import.meta.ROLLUP_FILE_URL_${this.emitFile({ type: 'chunk', id: file })}`
     },
   }
 }

@@ -1,8 +1,6 @@
 import { trustedWorkerUrl } from '../../device/offline/trusted-worker-url.ts'
 import type { SearchAsk } from './search-worker.ts'
-// The bundler makes this export; the linter reads the file itself.
-// oxlint-disable-next-line import/default
-import workerUrl from './search-worker.ts?chunk'
+import { address as workerUrl } from './search-worker.ts?chunk'
 
 /**
  * A search beside the page, so that the screen stays quick; `hear` is told each of its news up to the one of kind `end`, or `null` where it could

@@ -1,5 +1,4 @@
 /** Made by .ci/worker-chunk-plugin.ts: the address of a module worker that shares its code with the page. */
 declare module '*?chunk' {
-  const address: string
-  export default address
+  export const address: string
 }
