@@ -19,7 +19,7 @@ export function packed(): Plugin {
     load(id) {
       if (!id.endsWith(ASKED)) return null
       const file = id.slice(0, -ASKED.length)
-      if (process.env['VITEST'] !== undefined)
+      if ((process.env['VITEST'] ?? '') !== '')
         return `import { readFileSync } from 'node:fs'\nexport const open = async () => new Uint8Array(readFileSync(${JSON.stringify(file)}))`
       if (config.command !== 'build')
         return `import url from ${JSON.stringify(`${file}?url`)}\nexport const open = async () => new Uint8Array(await (await fetch(url)).arrayBuffer())`
