@@ -45,7 +45,8 @@ export default defineConfig({
             },
             // Apart from the page's libraries: the worker needs it too.
             { name: 'zod', test: /node_modules[\\/]zod[\\/]/ },
-            { name: 'documents', test: /node_modules[\\/](yjs|lib0)[\\/]/ },
+            { name: 'documents', test: /node_modules[\\/](yjs|lib0|y-protocols)[\\/]/, priority: 2 },
+            { name: 'over-network', test: /node_modules[\\/]@hocuspocus[\\/]/, priority: 1 },
           ],
         },
       },

@@ -1,7 +1,4 @@
 import * as z from 'zod/mini'
-import checksJson from '../../../shared/checks.json' with { type: 'json' }
-import disagreementsJson from '../../../shared/disagreements.json' with { type: 'json' }
-import unsourcedJson from '../../../shared/unsourced.json' with { type: 'json' }
 import { UNITS, type Unit } from '../basics/unit.ts'
 import { SOURCES, type SourceId } from '../sources/sources.ts'
 
@@ -39,12 +36,22 @@ const unsourcedSchema = z.array(
   }),
 )
 
-/** Figures from outside that the product's own are held against in every release; `tests/reference/register.test.ts` does it. */
-export const { checks: CHECKS } = checksSchema.parse(checksJson)
-/** Where published sources disagree. */
-export const { disagreements: DISAGREEMENTS } = disagreementsSchema.parse(disagreementsJson)
-/** Figures that no print gives, with the values they take over many plans; `tests/reference/unsourced.test.ts` gathers them. */
-export const UNSOURCED = unsourcedSchema.parse(unsourcedJson)
+/** What stands behind the product's numbers, and where nothing does. */
+export interface Evidence {
+  /** Figures from outside that the product's own are held against in every release; `tests/reference/register.test.ts` does it. */
+  readonly checks: z.infer<typeof checksSchema>['checks']
+  /** Where published sources disagree. */
+  readonly disagreements: z.infer<typeof disagreementsSchema>['disagreements']
+  /** Figures that no print gives, with the values they take over many plans; `tests/reference/unsourced.test.ts` gathers them. */
+  readonly unsourced: z.infer<typeof unsourcedSchema>
+}
 
-export type Check = (typeof CHECKS)[number]
-export type UnsourcedFigure = (typeof UNSOURCED)[number]
+/** The three files of `shared/` as evidence, checked. */
+export const evidenceOf = (checks: unknown, disagreements: unknown, unsourced: unknown): Evidence => ({
+  ...checksSchema.parse(checks),
+  ...disagreementsSchema.parse(disagreements),
+  unsourced: unsourcedSchema.parse(unsourced),
+})
+
+export type Check = Evidence['checks'][number]
+export type UnsourcedFigure = Evidence['unsourced'][number]

@@ -1,12 +1,7 @@
-import {
-  CHECK_PLACES,
-  CHECKS,
-  DISAGREEMENTS,
-  UNSOURCED,
-  type Check,
-  type UnsourcedFigure,
-} from '../../../core/documents/evidence.ts'
+import { use } from 'react'
+import { CHECK_PLACES, type Check, type UnsourcedFigure } from '../../../core/documents/evidence.ts'
 import { Header } from '../../parts/Header.tsx'
+import { evidence } from '../../state/evidence.ts'
 import { useWords } from '../../words/use-words.tsx'
 import type { Words } from '../../words/words.ts'
 import { Page } from '../Page.tsx'
@@ -19,6 +14,7 @@ const LIMITS_OF_NUMBERS = ['site', 'load', 'fire', 'food', 'prices'] as const
 /** What the product's numbers were held against, what they rest on without a source, and what no number can do. */
 export function TrustPage() {
   const { say, named } = useWords()
+  const { checks, disagreements, unsourced } = use(evidence())
   return (
     <Page
       path={TRUST}
@@ -37,9 +33,9 @@ export function TrustPage() {
       </section>
       <section>
         <h2>{say('trust.checked')}</h2>
-        <p className="quiet">{say('trust.checked-why', { count: CHECKS.length })}</p>
+        <p className="quiet">{say('trust.checked-why', { count: checks.length })}</p>
         {CHECK_PLACES.map((place) => (
-          <Checked key={place} place={place} />
+          <Checked key={place} place={place} checks={checks.filter((check) => check.place === place)} />
         ))}
         <h3>{say('trust.libraries')}</h3>
         <p className="quiet">{say('trust.libraries-why')}</p>
@@ -48,7 +44,7 @@ export function TrustPage() {
         <h2>{say('trust.disagree')}</h2>
         <p className="quiet">{say('trust.disagree-why')}</p>
         <ul className="told">
-          {DISAGREEMENTS.map(({ id, sources }) => (
+          {disagreements.map(({ id, sources }) => (
             <li key={id}>
               <b>{named(`disagree.${id}`)}</b>
               <span>{named(`disagree.${id}.text`)}</span>
@@ -59,15 +55,14 @@ export function TrustPage() {
           ))}
         </ul>
       </section>
-      <Unsourced kind="practice" />
-      <Unsourced kind="memory" />
+      <Unsourced kind="practice" figures={unsourced.filter(({ kind }) => kind === 'practice')} />
+      <Unsourced kind="memory" figures={unsourced.filter(({ kind }) => kind === 'memory')} />
     </Page>
   )
 }
 
-function Checked({ place }: { readonly place: Check['place'] }) {
+function Checked({ place, checks }: { readonly place: Check['place']; readonly checks: readonly Check[] }) {
   const words = useWords()
-  const checks = CHECKS.filter((check) => check.place === place)
   return (
     <details className="told-part">
       <summary>
@@ -101,9 +96,14 @@ function nearness({ expected, within, unit, why }: Check, words: Words): string 
     : words.say('trust.within', { expected: figure(expected), within: figure(within) })
 }
 
-function Unsourced({ kind }: { readonly kind: UnsourcedFigure['kind'] }) {
+function Unsourced({
+  kind,
+  figures,
+}: {
+  readonly kind: UnsourcedFigure['kind']
+  readonly figures: readonly UnsourcedFigure[]
+}) {
   const words = useWords()
-  const figures = UNSOURCED.filter((one) => one.kind === kind)
   return (
     <section>
       <h2>{words.named(`trust.${kind}`)}</h2>
