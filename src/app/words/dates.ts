@@ -37,7 +37,10 @@ export function showIsoDay(isoDay: string): string {
 
 function dateOf(isoDay: string): Date | null {
   const [year, month, day] = isoDay.split('-').map(Number)
-  return year === undefined || month === undefined || day === undefined ? null : new Date(year, month - 1, day)
+  if (year === undefined || month === undefined || day === undefined) return null
+  const date = new Date(year, month - 1, day)
+  // The 31st of February would turn into a day of March.
+  return date.getDate() === day ? date : null
 }
 
 /** A day without its year, short: 12 May. */

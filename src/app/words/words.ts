@@ -2,6 +2,7 @@ import type { Derived } from '../../core/basics/derived.ts'
 import type { Finding, FindingArg, Remedy } from '../../core/basics/finding.ts'
 import type { Unit } from '../../core/basics/unit.ts'
 import { hasWord, say, sayNamed, type WordArgs, type WordKey } from './catalogue.ts'
+import { showIsoDay } from './dates.ts'
 import { showFigure, showShare } from './figure.ts'
 import { languageNow, type Language } from './language.ts'
 import { showLength } from './length.ts'
@@ -30,10 +31,12 @@ export interface Words {
   readonly remedy: (remedy: Pick<Remedy, 'kind' | 'args'>) => string
 }
 
+const ISO_DAY = /^\d{4}-\d{2}-\d{2}$/
+
 export function wordsFor(show: Show, language = languageNow()): Words {
   const text = (arg: FindingArg, as = show): string | number => {
     if (typeof arg === 'number') return arg
-    if (typeof arg === 'string') return hasWord(arg) ? sayNamed(arg) : arg
+    if (typeof arg === 'string') return hasWord(arg) ? sayNamed(arg) : ISO_DAY.test(arg) ? showIsoDay(arg) : arg
     return arg.unit === 'money' ? moneyText(arg.value, show.currency) : inLine(showFigure(arg.value, arg.unit, as))
   }
   const filled = (args: Readonly<Record<string, FindingArg>>, as = show): WordArgs =>

@@ -13,8 +13,11 @@ export function PlanField({
   at,
   help,
   outside,
+  refuse,
 }: {
   readonly at: string
+  /** A reason of the rest of the plan against a number within the limits, or null: what was typed then stays as typed. */
+  readonly refuse?: (value: number) => string | null
   readonly help?: ReactNode
   /** What to do about a number beyond the limits, where saying the limits is not enough. */
   readonly outside?: string
@@ -35,6 +38,7 @@ export function PlanField({
       }}
       help={isRefused ? words.say('field.refused') : help}
       {...(outside !== undefined && { outside })}
+      {...(refuse !== undefined && { refuse })}
     />
   )
 }
@@ -49,6 +53,7 @@ export function NumberField({
   onChange,
   help,
   outside,
+  refuse,
 }: {
   readonly id?: string
   readonly name: string
@@ -58,6 +63,7 @@ export function NumberField({
   readonly onChange: (value: number) => void
   readonly help?: ReactNode
   readonly outside?: string
+  readonly refuse?: (value: number) => string | null
 }) {
   const { say } = useWords()
   const least = inLine(way.show(limit.min))
@@ -73,6 +79,7 @@ export function NumberField({
       keyboard={way.keyboard}
       onChange={onChange}
       help={help}
+      {...(refuse !== undefined && { refuse })}
       text={{
         show: way.show,
         read: way.read,

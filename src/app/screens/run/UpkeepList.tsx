@@ -2,6 +2,7 @@ import { useMemo } from 'react'
 import { purchase } from '../../../core/purchase/purchase.ts'
 import { repairNeeds, upkeepDue } from '../../../core/schedule/upkeep.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
+import { LinkButton } from '../../parts/Button.tsx'
 import { DecisionLine } from '../../parts/DecisionLine.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
@@ -35,6 +36,9 @@ export function UpkeepList({ worked, log, planId }: RunSheetProps) {
         ))}
       </div>
       <Repairs worked={worked} />
+      <LinkButton href={cardHref(planId, 'plan', 'repair')} shape="big" icon="tray">
+        {say('repair.title')}
+      </LinkButton>
     </>
   )
 }

@@ -12,7 +12,7 @@ const FORMS = ['small-whole', 'large-cut', 'catfish', 'own'] as const
 
 /** How much fish, of what kind, how it lies. A kind of fish sets the figures that are usual for it, as one step. */
 export function CatchCard() {
-  const { say, named } = useWords()
+  const { say, named, share } = useWords()
   const { plan, set } = usePlan()
   const { catch: fish } = plan
   const form = CATALOGUE_FORMS.find(({ key }) => key === fish.form)
@@ -65,7 +65,12 @@ export function CatchCard() {
       <h3>{say('catch.fish-itself')}</h3>
       <div className="fields">
         <PlanField at="catch.dressingLoss" />
-        <PlanField at="catch.moistureFresh" />
+        <PlanField
+          at="catch.moistureFresh"
+          refuse={(water) =>
+            water > fish.moistureFinal ? null : say('catch.no-wetter', { moisture: share(fish.moistureFinal) })
+          }
+        />
       </div>
       <ProductPicks />
       <CatchMakes />

@@ -34,7 +34,6 @@ export function ProductPicks() {
       'firing.dryHours': Math.max(0, hours - firing.cookHours),
     })
   }
-  const isDrier = fish.moistureFinal < fish.moistureFresh
   return (
     <>
       <Picks
@@ -55,7 +54,9 @@ export function ProductPicks() {
       <p className="quiet">{say('catch.product-why')}</p>
       <PlanField
         at="catch.moistureFinal"
-        help={isDrier ? undefined : say('catch.no-drier', { moisture: words.share(fish.moistureFresh) })}
+        refuse={(left) =>
+          left < fish.moistureFresh ? null : say('catch.no-drier', { moisture: words.share(fish.moistureFresh) })
+        }
       />
     </>
   )

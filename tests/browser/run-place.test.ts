@@ -1,0 +1,164 @@
+import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import { accessibilityFaults } from './accessibility.ts'
+import { complaints, launch, phone, waitForOffline } from './browser.ts'
+import { AppServer } from './server.ts'
+
+let browser: Browser
+let server: AppServer
+let context: BrowserContext
+let page: Page
+let base: string
+
+beforeAll(async () => {
+  browser = await launch()
+})
+afterAll(async () => {
+  await browser.close()
+})
+beforeEach(async () => {
+  server = new AppServer(inject('appA'))
+  context = await phone(browser, { hasTouch: true })
+  page = await context.newPage()
+  page.setDefaultTimeout(8000)
+  await page.goto(await server.open())
+  await page.getByRole('button', { name: 'Example' }).click()
+  await page.getByRole('button', { name: /Two chambers/ }).click()
+  await page.getByRole('link', { name: /^Walls/ }).waitFor()
+  base = page.url().replace(/plan$/, 'run')
+  await waitForOffline(page)
+  await server.close() // the landing has no network
+})
+afterEach(async () => {
+  const found = complaints(context)
+  await context.close()
+  await server.close()
+  // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a journey was about, nothing may have gone wrong on the way
+  expect(found).toEqual([])
+})
+
+const EVERYTHING = { rules: { 'color-contrast-enhanced': { enabled: true } } }
+const open = async (card = '') => {
+  await page.goto(base + card)
+  await page
+    .getByRole(card === '' ? 'heading' : 'dialog')
+    .first()
+    .waitFor({ state: 'attached' })
+}
+const box = (name: string) => page.getByLabel(name, { exact: true }).and(page.locator('input:not([type=radio])'))
+const type = async (name: string, text: string) => {
+  await box(name).fill(text)
+  await box(name).press('Enter')
+}
+const close = () => page.getByRole('button', { name: 'Close' }).click()
+const saved = () => page.getByText(/^Saved on this phone/).waitFor({ state: 'attached' })
+
+describe('running the kiln, offline', () => {
+  it('writes up a firing, keeps what was typed, fills in the money, and takes it out and back again', async () => {
+    await open()
+    await page.getByRole('button', { name: 'Write up firing 13' }).click()
+    await box('Product out').waitFor()
+    await type('Fish in, as landed', '200')
+    await type('Product out', '54')
+    await type('Wood burnt', '100')
+    await page.getByRole('button', { name: 'Fill in what is open by your prices' }).click()
+    // By hand, the example's prices a kilogram: 200 × 14.00, 100 × 0.60, 260.00 for all else, 54 × 64.00.
+    await expect.poll(() => box('Sales').inputValue()).toBe('3,456.00')
+    expect(await box('Fish').inputValue()).toBe('2,800.00')
+    expect(await box('Wood').inputValue()).toBe('60.00')
+    await page.getByRole('button', { name: /^Left: .*336/ }).waitFor()
+    await type('Product out', '201')
+    await page
+      .locator('dialog')
+      .getByText(/201.kg out of 200.kg in cannot be/)
+      .waitFor()
+    await saved()
+    await page.reload()
+    await expect.poll(() => box('Product out').inputValue()).toBe('201')
+    await close()
+    await page.getByText('200 kg in, 201 kg out').first().waitFor()
+    await page.getByRole('link', { name: /Firing 13/ }).click()
+    await page.getByRole('button', { name: 'Take this firing out of the log' }).click()
+    await page.getByText(/is out of the log/).waitFor()
+    await page.getByRole('link', { name: /Firing 13/ }).waitFor({ state: 'detached' })
+    await page.locator('.toast').getByRole('button', { name: 'Undo' }).click()
+    await page.getByText('200 kg in, 201 kg out').first().waitFor()
+  })
+
+  it('refuses beside the box what cannot be, and loses nothing', async () => {
+    await open('/log:example-firing-04')
+    for (const [name, wrong] of [
+      ['Fish in, as landed', '0'],
+      ['Product out', 'many'],
+      ['Wood burnt', '-3'],
+      ['Hours from lighting to unloading', '500'],
+    ] as const) {
+      await type(name, wrong)
+      await expect.poll(() => box(name).getAttribute('aria-invalid')).toBe('true')
+      expect(await box(name).inputValue()).toBe(wrong)
+    }
+    await page.goto(`${base.replace(/run$/, 'plan')}/catch`)
+    await type('Water left in the dried fish', '74')
+    await expect.poll(() => box('Water left in the dried fish').getAttribute('aria-invalid')).toBe('true')
+    await type('Water in the fresh fish', '60')
+    await type('Water left in the dried fish', '65')
+    await page.getByText(/No drier than the fresh fish/).waitFor()
+    expect(await box('Water left in the dried fish').inputValue()).toBe('65')
+  })
+
+  it('keeps looks and faults, and lists what mends them', async () => {
+    await open('/upkeep:mesh')
+    await page.getByRole('button', { name: 'More: Faults found' }).click()
+    await page.getByRole('button', { name: 'Write down one fault' }).click()
+    await page.getByText(/One fault open/).waitFor()
+    await close()
+    await open('/upkeep')
+    await page.getByRole('heading', { name: 'To buy for repairs' }).waitFor()
+    await page
+      .getByText(/Wire mesh/)
+      .first()
+      .waitFor()
+    await open('/upkeep:mesh')
+    await page.getByRole('button', { name: 'It is mended' }).click()
+    await page.getByText(/One fault open/).waitFor({ state: 'detached' })
+  })
+
+  it('has no fault that axe finds, and nothing wider than the phone', async () => {
+    for (const card of [
+      '',
+      '/log',
+      '/log:example-firing-04',
+      '/money',
+      '/upkeep',
+      '/upkeep:trays',
+      '/heat',
+      '/firing',
+      '/run',
+    ]) {
+      await open(card)
+      await page.waitForTimeout(300)
+      expect([card, await accessibilityFaults(page, EVERYTHING)]).toEqual([card, []])
+      expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true)
+      const small = await page.evaluate(() =>
+        [
+          ...document.querySelectorAll(
+            'dialog[open] :is(button, a, input:not([type=radio], [type=checkbox])), main :is(button, a)',
+          ),
+        ]
+          .map((one) => ({ size: one.getBoundingClientRect(), text: one.textContent }))
+          .filter(({ size }) => size.height > 0 && size.height < 43.5)
+          .map(({ text }) => text),
+      )
+      expect([card, small]).toEqual([card, []])
+    }
+  })
+
+  it('draws every firing in words too', async () => {
+    await open()
+    const chart = page.getByRole('img', { name: /Firing 4: 23 %, outside of 26\.3 % to 27\.8 %/ })
+    await chart.waitFor()
+    await page.getByText('Wood', { exact: true }).first().waitFor()
+    await page.getByRole('radio', { name: 'Wood', exact: true }).check({ force: true })
+    await page.getByRole('img', { name: /Firing 8: not written down/ }).waitFor()
+  })
+})
