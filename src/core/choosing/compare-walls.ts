@@ -1,13 +1,14 @@
 import { cited, counted, derive, sumOf, type Derived } from '../basics/derived.ts'
 import type { ItemKey } from '../quantities/items.ts'
-import type { Plan } from '../plan/schema.ts'
+import { CATALOGUE_UNITS } from '../plan/catalogue.ts'
+import type { Plan, WallUnit } from '../plan/schema.ts'
 import { workOut, type WorkedOut } from '../work-out.ts'
 import { livesOf, type WallLife } from './wall-lives.ts'
 import { withWalls, type WallChoice } from './with-walls.ts'
 
 /** One way to build the walls, worked out for the same catch, ground and prices. */
 export interface WallsCompared {
-  readonly choice: WallChoice
+  readonly unit: WallUnit
   readonly plan: Plan
   readonly total: Derived<'money'>
   /** Items without a price here: with any, the total cannot be compared. */
@@ -29,15 +30,17 @@ export interface WallsCompared {
 
 /** Wall units side by side, in the order given. */
 export const compareWalls = (plan: Plan, choices: readonly WallChoice[]): WallsCompared[] =>
-  choices.map((choice) => compared(choice, workOut(withWalls(plan, choice))))
+  choices.map((choice) => compared(workOut(withWalls(plan, choice))))
 
-function compared(choice: WallChoice, worked: WorkedOut): WallsCompared {
+/** The figures of one kiln that stand beside those of others. */
+export function compared(worked: WorkedOut): WallsCompared {
   const { plan, costs, layout, schedule, needs, purchase, findings } = worked
   const units = needs.find((one) => one.item === 'wall-unit')?.gross ?? counted('compare.units', 'piece', 0)
-  const unitMass = massOf(choice)
+  const { unit } = plan.walls
+  const unitMass = massOf(unit)
   const { mason, labourer, carpenter } = schedule.labour
   return {
-    choice,
+    unit,
     plan,
     total: costs.total,
     unpriced: costs.unpriced,
@@ -49,7 +52,7 @@ function compared(choice: WallChoice, worked: WorkedOut): WallsCompared {
     unitMass,
     carried: derive('compare.carried', 'kg', 'n · m', { n: units, m: unitMass }, (of) => of.n * of.m),
     boughtIn: boughtIn(purchase.lines),
-    lives: livesOf(choice.unit.family),
+    lives: livesOf(unit.family),
     problems: findings.filter(({ level }) => level === 'problem').length,
     cautions: findings.filter(({ level }) => level === 'caution').length,
   }
@@ -64,8 +67,10 @@ export const boughtIn = (lines: WorkedOut['purchase']['lines']): Derived<'money'
   )
 
 /** Mass of one unit by its published size and the usual weight of what it is made of. */
-function massOf({ unit }: WallChoice): Derived<'kg'> {
-  const { size, void: hollow = size } = unit.sources
+function massOf(unit: WallUnit): Derived<'kg'> {
+  const known = CATALOGUE_UNITS.find(({ key }) => key === unit.key)
+  const size = known?.sources.size ?? 'common-practice'
+  const hollow = known?.sources.void ?? size
   const l = cited('unit.length', 'm', unit.lengthM, size)
   const w = cited('unit.width', 'm', unit.widthM, size)
   const h = cited('unit.height', 'm', unit.heightM, size)

@@ -129,6 +129,7 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
             {say('group.title')}
           </LinkButton>
         </div>
+        <LinkButton href={cardHref(route.id, 'plan', 'money')}>{say('swings.link')}</LinkButton>
         <section className="stack print-choice">
           <Segments
             name={say('buy.print')}

@@ -48,7 +48,7 @@ export function CompareSheet({ route, worked }: { readonly route: PlanRoute; rea
 function MeasureBars({ measure, rows }: { readonly measure: Measure; readonly rows: readonly CompareRow[] }) {
   const { say, named } = useWords()
   // What is priced only in part would look cheap: it gets words in place of a bar.
-  const isKnown = ({ unpriced }: CompareRow) => measure !== 'money' || unpriced === 0
+  const isKnown = ({ unpriced }: CompareRow) => (measure !== 'money' && measure !== 'bought') || unpriced === 0
   const shares = barShares(rows.map((row) => (isKnown(row) ? row.figures[measure].value : 0)))
   return (
     <Bars
@@ -84,6 +84,7 @@ function Each({ row, onTake }: { readonly row: CompareRow; readonly onTake: (cho
             {named(`life.${life.says}`)}. <span className="quiet">{sourceText(life.source)}</span>
           </p>
         ))}
+        {lives.length > 1 && <p>{say('compare.disagree')}</p>}
         {problems > 0 && <p>{say('compare.problems', { count: problems })}</p>}
         {choice === null ? (
           <p>

@@ -1,14 +1,14 @@
-import type { Derived } from '../../../core/basics/derived.ts'
-import { compareWalls } from '../../../core/choosing/compare-walls.ts'
+import { counted, type Derived } from '../../../core/basics/derived.ts'
+import { compared, compareWalls, type WallsCompared } from '../../../core/choosing/compare-walls.ts'
 import { usualWalls } from '../../../core/choosing/usual-space.ts'
-import { livesOf, type WallLife } from '../../../core/choosing/wall-lives.ts'
+import type { WallLife } from '../../../core/choosing/wall-lives.ts'
 import type { WallChoice } from '../../../core/choosing/with-walls.ts'
 import { CATALOGUE_UNITS } from '../../../core/plan/catalogue.ts'
 import type { WallUnit } from '../../../core/plan/schema.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
 import { USUAL_UNITS } from '../usual-units.ts'
 
-export const MEASURES = ['money', 'units', 'days'] as const
+export const MEASURES = ['money', 'bought', 'units', 'cuts', 'carried', 'days'] as const
 export type Measure = (typeof MEASURES)[number]
 
 /** One way to build the walls, ready to stand beside others. */
@@ -25,35 +25,30 @@ export interface CompareRow {
 
 /** What is planned now, then the usual units of every other kind, all worked out for the same catch, ground and prices. */
 export function compareRows(worked: WorkedOut): CompareRow[] {
-  const { plan, costs, schedule, needs, findings } = worked
-  const { unit } = plan.walls
-  const laid = needs.find(({ item }) => item === 'wall-unit')
-  const others = CATALOGUE_UNITS.filter(({ key }) => USUAL_UNITS.includes(key) && key !== unit.key)
-  const present: CompareRow[] =
-    laid === undefined
-      ? []
-      : [
-          {
-            unit,
-            choice: null,
-            figures: { money: costs.total, units: laid.gross, days: schedule.length },
-            unpriced: costs.unpriced.length,
-            problems: findings.filter(({ level }) => level === 'problem').length,
-            lives: livesOf(unit.family),
-          },
-        ]
+  const { plan } = worked
+  const others = CATALOGUE_UNITS.filter(({ key }) => USUAL_UNITS.includes(key) && key !== plan.walls.unit.key)
+  const choices = others.map(usualWalls)
   return [
-    ...present,
-    ...compareWalls(plan, others.map(usualWalls)).map((one) => ({
-      unit: one.choice.unit,
-      choice: one.choice,
-      figures: { money: one.total, units: one.units, days: one.days },
-      unpriced: one.unpriced.length,
-      problems: one.problems,
-      lives: one.lives,
-    })),
+    rowOf(compared(worked), null),
+    ...compareWalls(plan, choices).map((one, at) => rowOf(one, choices[at] ?? null)),
   ]
 }
+
+const rowOf = (one: WallsCompared, choice: WallChoice | null): CompareRow => ({
+  unit: one.unit,
+  choice,
+  figures: {
+    money: one.total,
+    bought: one.boughtIn,
+    units: one.units,
+    cuts: counted('compare.cuts', 'piece', one.cutPieces),
+    carried: one.carried,
+    days: one.days,
+  },
+  unpriced: one.unpriced.length,
+  problems: one.problems,
+  lives: one.lives,
+})
 
 /** Lengths of bars as shares of the longest; a bar of nothing stays empty. */
 export function barShares(values: readonly number[]): number[] {

@@ -91,7 +91,7 @@ function Card({ card, worked }: { readonly card: PlanCard; readonly worked: Work
     case 'mixes':
       return <MixesCard />
     case 'money':
-      return <MoneyCard />
+      return <MoneyCard worked={worked} />
     case 'show':
       return <ShowCard />
     default:
