@@ -99,6 +99,30 @@ describe('within our money', () => {
     }
   })
 
+  it('agrees with brute force under limits of days and of what is bought in, alone and together', () => {
+    const middle = (of: (design: Design) => number) => able.map(of).toSorted((a, b) => a - b)[able.length >> 1] ?? 0
+    const [days, bought] = [middle((one) => one.days), middle((one) => one.boughtInMinor)]
+    for (const [mostDays, mostBoughtInMinor] of [
+      [days, null],
+      [null, bought],
+      [days, bought],
+    ] as const) {
+      const within = able.filter(
+        (one) =>
+          one.totalMinor <= dearest - 1 &&
+          one.days <= (mostDays ?? Infinity) &&
+          one.boughtInMinor <= (mostBoughtInMinor ?? Infinity),
+      )
+      expect(within.length).toBeGreaterThan(0)
+      expect(within.length).toBeLessThan(able.length)
+      const { end } = run({ budgetMinor: dearest - 1, mostDays, mostBoughtInMinor })
+      expect(end.cheapest?.totalMinor).toBe(Math.min(...within.map(({ totalMinor }) => totalMinor)))
+      expect(Math.max(...end.frontier.map((one) => one.freshKgPerDay))).toBe(
+        Math.max(...within.map((one) => one.freshKgPerDay)),
+      )
+    }
+  })
+
   it('never shows a design over a limit, and says what the cheapest would cost', () => {
     const tight = { budgetMinor: least - 1, mostDays: null, mostBoughtInMinor: null }
     const { end } = run(tight)
