@@ -1,6 +1,7 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core'
+import type { Browser, BrowserContext } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
 import { complaints, launch, phone } from './browser.ts'
+import { whatDoesNotFit } from './fit.ts'
 import { AppServer } from './server.ts'
 
 let browser: Browser
@@ -16,20 +17,6 @@ afterAll(async () => {
   await browser.close()
   await server.close()
 })
-
-/** Parts of the page that stick out at the side, or whose words do not fit into them. Drawings scale as a whole and are left out. */
-const whatDoesNotFit = (page: Page) =>
-  page.evaluate(() => {
-    const width = document.documentElement.clientWidth
-    const top = document.querySelector('dialog[open]') ?? document.body
-    return [...top.querySelectorAll<HTMLElement>('*')].flatMap((one) => {
-      if (one.closest('svg, .hide, .print-only, select, input') !== null) return []
-      const { right, width: own } = one.getBoundingClientRect()
-      const sticksOut = own > 0 && right > width + 1
-      const isCut = one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).overflowX !== 'visible'
-      return sticksOut || isCut ? [`${one.tagName} ${one.className}: ${one.textContent.slice(0, 40)}`] : []
-    })
-  })
 
 const SCREENS = [
   'plan',

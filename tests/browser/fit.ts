@@ -1,0 +1,15 @@
+import type { Page } from 'playwright-core'
+
+/** Parts of the page that stick out at the side, or whose words do not fit into them. Drawings scale as a whole and are left out. */
+export const whatDoesNotFit = (page: Page) =>
+  page.evaluate(() => {
+    const width = document.documentElement.clientWidth
+    const top = document.querySelector('dialog[open]') ?? document.body
+    return [...top.querySelectorAll<HTMLElement>('*')].flatMap((one) => {
+      if (one.closest('svg, .hide, .print-only, select, input') !== null) return []
+      const { left, right, width: own } = one.getBoundingClientRect()
+      const sticksOut = own > 0 && (right > width + 1 || (document.dir === 'rtl' && left < -1))
+      const isCut = one.scrollWidth > one.clientWidth + 1 && getComputedStyle(one).overflowX !== 'visible'
+      return sticksOut || isCut ? [`${one.tagName} ${one.className}: ${one.textContent.slice(0, 40)}`] : []
+    })
+  })
