@@ -24,7 +24,7 @@ const MARKS: Readonly<Record<string, string>> = { a: 'á', e: 'ë', i: 'ï', o: 
 /** English with marks on its letters and 40 % longer; what is put in, and the forms of numbers, stay as they are. */
 function pseudo(text: string): string {
   let depth = 0
-  const marked = [...text].map((letter) => {
+  const marked = Array.from(text, (letter) => {
     if (letter === '{') depth += 1
     if (letter === '}') depth -= 1
     return depth === 0 ? (MARKS[letter] ?? letter) : letter
@@ -129,6 +129,7 @@ describe('the language', () => {
     const page = await context.newPage()
     await page.goto(url)
     await page.getByRole('heading', { name: messagesOf('sw')['front.title'] ?? 'no such message' }).waitFor()
+    expect(await page.locator('html').getAttribute('lang')).toBe('sw')
     await context.close()
   })
 })
