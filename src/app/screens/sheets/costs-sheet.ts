@@ -1,11 +1,12 @@
 import { totalRange } from '../../../core/choosing/total-range.ts'
-import { groupAccount, type MemberAccount } from '../../../core/costs/group-account.ts'
 import type { PaperBlock, PaperSheet } from '../../state/paper-actions.ts'
 import { currencySign } from '../../words/money.ts'
+import { groupBlocks, spendingBlocks } from './account-blocks.ts'
 import type { SheetHand } from './sheet-kind.ts'
 
 /** What the kiln costs by part and by seller, and who gave what: the sheet that is read out before the group. */
-export function costsSheet({ worked, words }: SheetHand): PaperSheet {
+export function costsSheet(hand: SheetHand): PaperSheet {
+  const { worked, words } = hand
   const { plan, costs } = worked
   const money = [
     { title: '', share: 0.64 },
@@ -36,24 +37,7 @@ export function costsSheet({ worked, words }: SheetHand): PaperSheet {
       ),
     },
   ]
-  const account = groupAccount(plan)
-  if (account.members.length > 0) {
-    blocks.push(
-      { kind: 'heading', text: words.say('sheets.contributions') },
-      {
-        kind: 'table',
-        columns: [
-          { title: words.say('sheets.member'), share: 0.4 },
-          { title: words.say('sheets.promised'), share: 0.2, align: 'right' },
-          { title: words.say('sheets.given'), share: 0.2, align: 'right' },
-          { title: words.say('sheets.signature'), share: 0.2, align: 'right' },
-        ],
-        rows: account.members.map(({ name, promised, given }: MemberAccount) => ({
-          cells: [name, words.money(promised.value), words.money(given.value), ''],
-        })),
-      },
-    )
-  }
+  blocks.push(...spendingBlocks(hand), ...groupBlocks(hand))
   return { title: words.say('sheets.costs'), blocks }
 }
 
