@@ -225,6 +225,19 @@ export type LayoutFinding =
       readonly minM: number
       readonly maxM: number
     })
+  | (FindingPlace & {
+      /** A lintel deeper than a course ends in one joint as tall as itself; no bond can change that. */
+      readonly kind: 'lintel-end'
+      readonly deepCourses: number
+    })
+  | (FindingPlace & {
+      /** Between two openings no arrangement of the courses laps: narrower than the one or wider than the other it would. */
+      readonly kind: 'pillar-unbonded'
+      readonly pillarM: number
+      readonly mostM: number | null
+      readonly leastM: number
+      readonly remedies: readonly Remedy[]
+    })
   | (FindingPlace & { readonly kind: 'bearing-short'; readonly bearingM: number; readonly neededM: number })
   | { readonly kind: 'opening-too-wide'; readonly widthM: number; readonly widestM: number; readonly remedy?: Remedy }
   | { readonly kind: 'head-above-wall'; readonly neededCourses: number; readonly availableCourses: number }

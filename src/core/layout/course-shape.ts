@@ -1,11 +1,11 @@
 /** Across the wall: its full thickness, or the outer or inner row of a course of stretchers in a one-brick wall. */
 export type Lane = 'full' | 'outer' | 'inner'
 
-/** Something that interrupts a row. A jamb leaves a free edge; a crossing wall or a lintel is met with a joint. */
+/** Something that interrupts a row. A jamb leaves a free edge; a crossing wall is met with a joint, and so is a lintel. */
 export interface Obstacle {
   readonly from: number
   readonly to: number
-  readonly edge: 'joint' | 'free'
+  readonly edge: 'joint' | 'free' | 'lintel'
 }
 
 export interface Run {
@@ -38,6 +38,8 @@ export interface CourseShape {
   readonly extra: readonly Perpend[]
   /** Places no perpend should come near, such as the gap a bridging unit closes. */
   readonly keepClear: readonly number[]
+  /** Ends of the lintels in this course: a lintel as deep as two courses has an end joint as tall as itself. */
+  readonly lintelEnds: readonly number[]
 }
 
 export const lanesMeet = (a: Lane, b: Lane): boolean => a === b || a === 'full' || b === 'full'
@@ -55,11 +57,11 @@ export function runsBetween(low: number, high: number, obstacles: readonly Obsta
         from,
         to: Math.min(obstacle.from, high),
         startJoint,
-        endJoint: obstacle.from < high && obstacle.edge === 'joint',
+        endJoint: obstacle.from < high && obstacle.edge !== 'free',
       })
     if (obstacle.to >= from) {
       from = obstacle.to
-      startJoint = obstacle.edge === 'joint'
+      startJoint = obstacle.edge !== 'free'
     }
   }
   if (from < high) runs.push({ from, to: high, startJoint, endJoint: false })
@@ -88,6 +90,7 @@ export function courseShape(
   extra: readonly Perpend[],
   keepClear: readonly number[],
   usualJoint: number,
+  lintelEnds: readonly number[] = [],
 ): CourseShape {
   const known: Perpend[] = [...extra]
   for (const { lane, runs } of tracks) {
@@ -96,5 +99,5 @@ export function courseShape(
       if (run.endJoint) known.push({ at: run.to - usualJoint / 2, width: usualJoint, lane })
     }
   }
-  return { tracks, known: known.sort((a, b) => a.at - b.at), extra, keepClear }
+  return { tracks, known: known.sort((a, b) => a.at - b.at), extra, keepClear, lintelEnds }
 }

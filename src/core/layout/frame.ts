@@ -70,6 +70,7 @@ export function longShape(
   const runsOf = (obstacles: readonly Obstacle[]) =>
     partedRuns(runsBetween(0, length, obstacles), perpends, frame.jointUsual)
   const extra: Perpend[] = []
+  const lintelEnds = inWay.flatMap(({ from, to, edge }) => (edge === 'lintel' ? [from, to] : []))
   if (frame.bond === 'english' && owns[end === 'front' ? 0 : 3] === parity) {
     const inner: Obstacle[] = []
     if (!forced(0)) inner.push({ from: 0, to: thickness, edge: 'joint' })
@@ -78,7 +79,7 @@ export function longShape(
       { lane: 'outer', lie: 'along', runs: runsOf(inWay) },
       { lane: 'inner', lie: 'along', runs: runsOf([...inner, ...inWay]) },
     ]
-    return courseShape(tracks, extra, keepClear, frame.jointUsual)
+    return courseShape(tracks, extra, keepClear, frame.jointUsual, lintelEnds)
   }
   const obstacles: Obstacle[] = [...inWay]
   for (let k = 0; k <= chambers; k++) {
@@ -92,7 +93,8 @@ export function longShape(
       extra.push({ at: from + thickness / 2, width: thickness - 2 * unitWidth, lane: 'full' })
   }
   const lie = frame.bond === 'stretcher' ? 'along' : 'across'
-  return courseShape([{ lane: 'full', lie, runs: runsOf(obstacles) }], extra, keepClear, frame.jointUsual)
+  const tracks: Track[] = [{ lane: 'full', lie, runs: runsOf(obstacles) }]
+  return courseShape(tracks, extra, keepClear, frame.jointUsual, lintelEnds)
 }
 
 /** Perpends that make every bay of a through course alike: beside the unit over each junction, or over its middle. */
@@ -110,7 +112,8 @@ function bayPerpends(frame: Frame, bays: CutPlace, through: (k: number) => boole
 
 /** Who runs through the junctions at the ends of a cross wall, where that is not left to the scheme. */
 export interface EndOwners {
-  readonly front?: 'long' | 'cross' | undefined
+  /** `lintel`: a lintel lies over the whole end of this wall. */
+  readonly front?: 'long' | 'cross' | 'lintel' | undefined
   readonly back?: 'long' | 'cross' | undefined
 }
 
@@ -125,26 +128,27 @@ export function crossShape(
 ): CourseShape {
   const { chambers, thickness, unitWidth, depth } = frame
   const isLong = (end: 'front' | 'back'): boolean =>
-    (owners[end] ?? (owns[junctionKind(end, k, chambers)] === parity ? 'long' : 'cross')) === 'long'
+    (owners[end] ?? (owns[junctionKind(end, k, chambers)] === parity ? 'long' : 'cross')) !== 'cross'
   const frontThrough = isLong('front')
   const backThrough = isLong('back')
+  const lintelEnds = owners.front === 'lintel' ? [thickness] : []
   const front: Obstacle = { from: 0, to: thickness, edge: 'joint' }
   const back: Obstacle = { from: depth - thickness, to: depth, edge: 'joint' }
   const runsOf = (...obstacles: readonly Obstacle[]) => runsBetween(0, depth, [...obstacles, ...inWay])
   if (frame.bond !== 'english') {
     const obstacles = [...(frontThrough ? [front] : []), ...(backThrough ? [back] : [])]
     const lie = frame.bond === 'stretcher' ? 'along' : 'across'
-    return courseShape([{ lane: 'full', lie, runs: runsOf(...obstacles) }], [], [], frame.jointUsual)
+    return courseShape([{ lane: 'full', lie, runs: runsOf(...obstacles) }], [], [], frame.jointUsual, lintelEnds)
   }
   const corner = k === 0 || k === chambers
   if (owns[junctionKind('back', k, chambers)] === parity) {
     // The long walls lie in stretchers: this wall lies in headers, inside their outer row at corners, behind them at a T.
     const reach = corner ? unitWidth : thickness
     const runs = runsOf(
-      { ...front, to: owners.front === 'long' ? thickness : reach },
+      { ...front, to: owners.front === 'long' || owners.front === 'lintel' ? thickness : reach },
       { ...back, from: depth - (owners.back === 'long' ? thickness : reach) },
     )
-    return courseShape([{ lane: 'full', lie: 'across', runs }], [], [], frame.jointUsual)
+    return courseShape([{ lane: 'full', lie: 'across', runs }], [], [], frame.jointUsual, lintelEnds)
   }
   const both = [...(frontThrough ? [front] : []), ...(backThrough ? [back] : [])]
   const inner = corner ? [...(frontThrough ? [] : [front]), ...(backThrough ? [] : [back])] : []
@@ -152,5 +156,5 @@ export function crossShape(
     { lane: 'outer', lie: 'along', runs: runsOf(...both) },
     { lane: 'inner', lie: 'along', runs: runsOf(...both, ...inner) },
   ]
-  return courseShape(tracks, [], [], frame.jointUsual)
+  return courseShape(tracks, [], [], frame.jointUsual, lintelEnds)
 }

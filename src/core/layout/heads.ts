@@ -121,7 +121,7 @@ const isOpen = (levels: Levels, plan: HeadPlan, course: number): boolean =>
 export function frontObstacles(frame: Frame, levels: Levels, plan: HeadPlan, course: number): Obstacle[] {
   if (isOpen(levels, plan, course)) return openings(frame, 0)
   if (course >= plan.firstCourse && course <= plan.lastCourse)
-    return plan.lintels.map(({ from, to }) => ({ from, to, edge: 'joint' as const }))
+    return plan.lintels.map(({ from, to }) => ({ from, to, edge: 'lintel' as const }))
   const step = plan.steps[course - levels.head - 1]
   return step === undefined ? [] : openings(frame, step)
 }
@@ -160,6 +160,14 @@ export function lintelForces(frame: Frame, plan: HeadPlan, course: number, k: nu
   return plan.lintels.some((lintel) => lintel.from < to && lintel.to > from)
 }
 
+/** Do the lintels of a course lie over the whole end of cross wall k? Two may meet there with a joint. */
+export function lintelCovers({ thickness }: Frame, { lintels }: HeadPlan, junction: number, jointMax: number): boolean {
+  let reached = junction
+  for (const { from, to } of lintels)
+    if (from <= reached + (reached > junction ? jointMax : 0)) reached = Math.max(reached, to)
+  return reached >= junction + thickness
+}
+
 /** Bearings worth trying: as asked, longer by small steps, up to meeting the neighbour with a joint or reaching the corner. */
 export function bearingsToTry(
   frame: Frame,
@@ -185,4 +193,4 @@ export function bearingsToTry(
 }
 
 const BEARING_STEP = 40_000
-const MOST_EXTRA = 200_000
+const MOST_EXTRA = 260_000

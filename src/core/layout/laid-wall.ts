@@ -96,6 +96,16 @@ export function layShape(
   return laidWith(shape, fills, rules)
 }
 
+/**
+ * The lintel end that two perpends are both the joint of, one in each course: a lintel deeper than a course ends in one joint
+ * as tall as itself, and no bond can change that.
+ */
+export function lintelEndAt(a: CourseShape, at: Perpend, b: CourseShape, other: Perpend): number | undefined {
+  if (a.lintelEnds.length === 0 || b.lintelEnds.length === 0) return undefined
+  const isBeside = (end: number, { at: place, width }: Perpend): boolean => Math.abs(place - end) <= width
+  return a.lintelEnds.find((end) => b.lintelEnds.includes(end) && isBeside(end, at) && isBeside(end, other))
+}
+
 /** How the laps between two courses stand: the weight of the short ones, and the smallest. */
 export function lapsBetween(
   a: LaidShape,
@@ -112,6 +122,7 @@ export function lapsBetween(
       if (other === undefined || other.at > perpend.at + 2 * lap) break
       if (!lanesMeet(perpend.lane, other.lane)) continue
       const distance = Math.abs(other.at - perpend.at)
+      if (distance < lap - SLACK_UM && lintelEndAt(a.shape, perpend, b.shape, other) !== undefined) continue
       if (distance < smallest) smallest = distance
       if (distance < lap - SLACK_UM) short += shortLapWeight(distance, lap)
     }

@@ -11,6 +11,7 @@ import { layShape, type LaidShape } from './laid-wall.ts'
 import { levelsOf } from './levels.ts'
 import { jointsSeen, measuredFindings } from './measuring.ts'
 import { toMetres, toMicro } from './micrometres.ts'
+import { pillarFindings } from './pillar-bond.ts'
 import { bondLaid, rulesFor } from './rules.ts'
 import { headFor, workshop, type Workshop } from './schemes.ts'
 import { stampUnits, wallPlaces } from './stamping.ts'
@@ -100,6 +101,7 @@ export function layOut(request: LayoutRequest): Layout {
   const lintels = placedLintels(frame, levels, plan, request.opening.head)
   const walls = wallSolids(frame, levels, extras, flipped)
   const joints = jointsSeen(places)
+  const measured = measuredFindings(frame, places, rules)
   const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0)
   const wallVolumeM3 = sum(walls.map(({ dxM, dyM, dzM }) => dxM * dyM * dzM))
   const planAreas = stamped.patterns.map((pieces) => sum(pieces.map(({ dx, dy }) => toMetres(dx) * toMetres(dy))))
@@ -133,7 +135,8 @@ export function layOut(request: LayoutRequest): Layout {
       ...findings,
       ...plan.findings,
       ...headFindings(frame, plan, request.opening.head),
-      ...measuredFindings(frame, places, rules),
+      ...measured,
+      ...pillarFindings(frame, levels, rules, measured),
     ],
     wallVolumeM3,
     unitVolumeM3,

@@ -3,7 +3,7 @@ import type { Layout, LayoutFinding, Remedy as LayoutRemedy } from './contract.t
 
 const metres = (value: number): FindingArg => ({ value, unit: 'm' })
 
-/** What the layout found, in the form that every screen shows: wording under `finding.layout.<kind>`. Of one kind in one wall the worst speaks. */
+/** What the layout found, in the form that every screen shows: wording under `finding.layout.<kind>`. Of one kind in one wall the worst speaks, and of a pillar that no bond suits only that. */
 export const layoutFindings = ({ findings, courses }: Pick<Layout, 'findings' | 'courses'>): Finding[] =>
   worstOfEach(findings).map((one) => ({
     level: levelOf(one),
@@ -11,12 +11,16 @@ export const layoutFindings = ({ findings, courses }: Pick<Layout, 'findings' | 
     args: argsOf(one),
     ...('wall' in one && { at: { xM: one.xM, yM: one.yM, zM: middleOf(courses, one.courses[0] ?? 1) } }),
     card: one.kind.startsWith('opening') || one.kind.startsWith('head') || isHead(one.kind) ? 'openings' : 'walls',
-    remedies: 'remedy' in one ? [remedyOf(one.remedy)] : [],
+    remedies:
+      one.kind === 'pillar-unbonded' ? one.remedies.map(remedyOf) : 'remedy' in one ? [remedyOf(one.remedy)] : [],
   }))
 
 function worstOfEach(findings: readonly LayoutFinding[]): LayoutFinding[] {
   const worst = new Map<string, LayoutFinding>()
+  const pillars = findings.filter((one) => one.kind === 'pillar-unbonded')
   for (const one of findings) {
+    if ((one.kind === 'lap-short' || one.kind === 'piece-short') && one.wall === 'front')
+      if (pillars.some(({ xM, pillarM }) => Math.abs(one.xM - xM) < pillarM / 2)) continue
     const key = 'wall' in one ? `${one.kind} ${one.wall}` : one.kind
     const known = worst.get(key)
     if (known === undefined || shortfall(one) > shortfall(known)) worst.set(key, one)
@@ -34,17 +38,24 @@ function shortfall(one: LayoutFinding): number {
 }
 
 const isHead = (kind: LayoutFinding['kind']): boolean =>
-  kind === 'bearing-short' || kind === 'corbel-too-far' || kind === 'arch-joint' || kind === 'arch-rise'
+  kind === 'bearing-short' ||
+  kind === 'lintel-end' ||
+  kind === 'pillar-unbonded' ||
+  kind === 'corbel-too-far' ||
+  kind === 'arch-joint' ||
+  kind === 'arch-rise'
 
 /** A wall that would not stand or cannot be built is a problem; a bond that is less than the best is to be weighed. */
 const levelOf = ({ kind }: LayoutFinding): Finding['level'] =>
+  kind === 'lintel-end' ? 'good' : isCaution(kind) ? 'caution' : 'problem'
+
+const isCaution = (kind: LayoutFinding['kind']): boolean =>
+  kind === 'pillar-unbonded' ||
   kind === 'lap-short' ||
   kind === 'piece-short' ||
   kind === 'joint-out-of-range' ||
   kind === 'bond-unsuitable' ||
   kind === 'arch-joint'
-    ? 'caution'
-    : 'problem'
 
 const middleOf = (courses: Layout['courses'], index: number): number => {
   const course = courses.find((one) => one.index === index)
@@ -61,6 +72,15 @@ function argsOf(one: LayoutFinding): Finding['args'] {
       return { ...place, length: metres(one.lengthM), needed: metres(one.neededM) }
     case 'joint-out-of-range':
       return { ...place, width: metres(one.widthM), least: metres(one.minM), most: metres(one.maxM) }
+    case 'lintel-end':
+      return { ...place, deep: one.deepCourses }
+    case 'pillar-unbonded':
+      return {
+        pillar: metres(one.pillarM),
+        least: metres(one.leastM),
+        ...(one.mostM !== null && { most: metres(one.mostM) }),
+        isGap: one.mostM === null ? 'no' : 'yes',
+      }
     case 'bearing-short':
       return { ...place, bearing: metres(one.bearingM), needed: metres(one.neededM) }
     case 'opening-too-wide':

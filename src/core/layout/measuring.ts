@@ -1,14 +1,14 @@
 import type { LayoutFinding, WallId } from './contract.ts'
 import { lanesMeet } from './course-shape.ts'
 import type { Frame } from './frame.ts'
-import type { LaidShape } from './laid-wall.ts'
+import { lintelEndAt, type LaidShape } from './laid-wall.ts'
 import type { WallRules } from './remembered-fills.ts'
 import { SLACK_UM, toMetres } from './micrometres.ts'
 import { placedX, type WallPlace } from './stamping.ts'
 
 /** What one look along a wall finds wrong, before courses are gathered. */
 interface Breach {
-  readonly kind: 'lap-short' | 'piece-short' | 'joint-out-of-range'
+  readonly kind: 'lap-short' | 'piece-short' | 'joint-out-of-range' | 'lintel-end'
   readonly at: number
   readonly value: number
 }
@@ -24,8 +24,13 @@ function shortLaps(below: LaidShape, above: LaidShape, lap: number): Breach[] {
   const breaches: Breach[] = []
   for (const perpend of above.perpends) {
     let least = Infinity
-    for (const other of below.perpends)
-      if (lanesMeet(perpend.lane, other.lane)) least = Math.min(least, Math.abs(other.at - perpend.at))
+    for (const other of below.perpends) {
+      const distance = Math.abs(other.at - perpend.at)
+      if (distance >= least || !lanesMeet(perpend.lane, other.lane)) continue
+      const end = distance < lap ? lintelEndAt(below.shape, other, above.shape, perpend) : undefined
+      if (end === undefined) least = distance
+      else breaches.push({ kind: 'lintel-end', at: perpend.at, value: distance })
+    }
     if (least < lap - SLACK_UM) breaches.push({ kind: 'lap-short', at: perpend.at, value: least })
   }
   return breaches
@@ -104,6 +109,8 @@ function findingOf(
   switch (breach.kind) {
     case 'lap-short':
       return { kind: 'lap-short', ...spot, lapM: value, neededM: toMetres(rules.along.lap) }
+    case 'lintel-end':
+      return { kind: 'lintel-end', ...spot, deepCourses: courses.length + 1 }
     case 'piece-short':
       return { kind: 'piece-short', ...spot, lengthM: value, neededM: toMetres(rules.along.shortest) }
     case 'joint-out-of-range': {

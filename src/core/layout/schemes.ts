@@ -1,8 +1,17 @@
 import type { Head } from './contract.ts'
 import type { CutPlace, LayoutChoices } from './layout-choices.ts'
 import type { CourseShape } from './course-shape.ts'
-import { crossShape, longShape, type Frame } from './frame.ts'
-import { bridgeClear, frontKind, frontObstacles, headPlan, lintelForces, type Bearing, type HeadPlan } from './heads.ts'
+import { crossShape, junctionAt, longShape, type Frame } from './frame.ts'
+import {
+  bridgeClear,
+  frontKind,
+  frontObstacles,
+  headPlan,
+  lintelCovers,
+  lintelForces,
+  type Bearing,
+  type HeadPlan,
+} from './heads.ts'
 import { layWall, relaid, type LaidShape } from './laid-wall.ts'
 import { fillersFor, type Fillers, type WallRules } from './remembered-fills.ts'
 import type { Levels } from './levels.ts'
@@ -26,7 +35,7 @@ const PLACES: Readonly<Record<Effort, readonly CutPlace[]>> = {
   deep: ['any', 'bays', 'half-bays', 'ends', 'first', 'last', 'middle'],
 }
 
-const ROUNDS: Readonly<Record<Effort, number>> = { glance: 0, quick: 1, deep: 3 }
+const ROUNDS: Readonly<Record<Effort, number>> = { glance: 0, quick: 2, deep: 3 }
 
 const KEPT: Readonly<Record<Effort, number>> = { glance: 1, quick: 4, deep: 10 }
 
@@ -116,6 +125,21 @@ export const headFor = (shop: Workshop, bearing: Bearing): HeadPlan =>
     headPlan(shop.frame, shop.levels, shop.head, bearing, shop.rules.along.jointMin),
   )
 
+/**
+ * Who runs through the junctions in a course. A lintel an even number of courses deep that no cross wall can come through beside
+ * would leave three courses alike: over it the front's courses change places there.
+ */
+function ownsAt(shop: Workshop, owns: Owns, bearing: Bearing, course: number): Owns {
+  const { frame } = shop
+  const { firstCourse, lastCourse } = headFor(shop, bearing)
+  const deep = lastCourse - firstCourse + 1
+  if (course <= lastCourse || deep <= 0 || deep % 2 === 1 || frame.bond === 'english') return owns
+  return owns.map((parity, kind) => {
+    const k = kind === 0 ? 0 : kind === 1 ? 1 : frame.chambers
+    return kind < 3 && forcedAt(shop, bearing, lastCourse, k) ? (parity === 0 ? 1 : 0) : parity
+  })
+}
+
 const forcedAt = (shop: Workshop, bearing: Bearing, course: number, k: number): boolean =>
   lintelForces(shop.frame, headFor(shop, bearing), course, k, shop.rules.along.jointMin)
 
@@ -177,13 +201,14 @@ export function frontWall(shop: Workshop, owns: Owns, bearing: Bearing, look: Lo
         const parity = parityOf(course)
         const clear = kind === 'plain' || kind === 'bridge'
         const bays = clear && isBays(place) ? place : 'any'
-        const key = `F${bits}${parity}${kind}${bays}|${kind === 'head' ? bearings : ''}`
+        const there = ownsAt(shop, owns, bearing, course)
+        const key = `F${there.slice(0, 3).join('')}${parity}${kind}${bays}|${kind === 'head' ? bearings : ''}`
         return remembered(shop.shapes, key, () =>
           longShape(
             frame,
             'front',
             parity,
-            owns,
+            there,
             (k) => forcedAt(shop, bearing, course, k),
             frontObstacles(frame, levels, plan, course),
             bridgeClear(frame, levels, plan, course),
@@ -222,17 +247,20 @@ export function crossWall(shop: Workshop, k: number, owns: Owns, bearing: Bearin
   const { frame } = shop
   const corner = k === 0 || k === frame.chambers
   const kind = k === 0 ? 0 : corner ? 2 : 1
-  const forced = shop.courses.filter(
-    (course) => (frame.bond === 'english' || owns[kind] !== parityOf(course)) && forcedAt(shop, bearing, course, k),
-  )
-  const key = `${corner ? 'S' : 'D'}${owns[kind]}${owns[3 + kind]}|${forced.join()}|${look.key}`
+  const covers = lintelCovers(frame, headFor(shop, bearing), junctionAt(frame, k), shop.rules.along.jointMax)
+  const isNatural = (course: number): boolean => !covers && frame.bond !== 'english' && owns[kind] === parityOf(course)
+  const forced = shop.courses.filter((course) => forcedAt(shop, bearing, course, k) && !isNatural(course))
+  const front = covers ? 'lintel' : 'long'
+  const turns = ownsAt(shop, owns, bearing, Infinity)[kind] !== owns[kind]
+  const key = `${covers ? 'L' : ''}${turns ? 'T' : ''}${corner ? 'S' : 'D'}${owns[kind]}${owns[3 + kind]}|${forced.join()}|${look.key}`
   return remembered(shop.walls, key, () => {
     const shapes = new Map<string, CourseShape>()
     const courses = shop.courses.map((course) => {
       const isForced = forced.includes(course)
       const parity = parityOf(course)
-      return remembered(shapes, `${parity}${isForced ? 1 : 0}`, () =>
-        crossShape(frame, k, parity, owns, isForced ? { front: 'long' } : {}),
+      const there = ownsAt(shop, owns, bearing, course)
+      return remembered(shapes, `${parity}${isForced ? 1 : 0}${there[kind]}`, () =>
+        crossShape(frame, k, parity, there, isForced ? { front } : {}),
       )
     })
     return waysOf(shop, () => courses, startsFor(shop, look), placesFor(shop, look, false), look)

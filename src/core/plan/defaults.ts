@@ -1,3 +1,4 @@
+import { modulesToCover, toStep } from '../basics/count.ts'
 import { asWallUnit, CATALOGUE_FORMS, CATALOGUE_MIXES, CATALOGUE_UNITS, type CatalogueUnit } from './catalogue.ts'
 import { PLAN_FORMAT, PLAN_VERSION, type Plan } from './schema.ts'
 
@@ -35,6 +36,23 @@ export const mortarWasteFor = (unit: Pick<CatalogueUnit, 'family'>): number =>
     ? CATALOGUE_MIXES.waste.brickMortar
     : CATALOGUE_MIXES.waste.blockMortar
 
+/** Common practice: a chamber of 0.68 m clear with an opening 0.35 m wide and high. */
+const CLEAR_SIDE_M = 0.68
+const OPENING_M = 0.35
+const OPENING_STEP_M = 0.01
+
+/**
+ * An opening as wide as common practice has it, or as much wider as leaves a pillar between two openings that bonds in a single
+ * leaf: where the perpends of the dividing wall, (t + j) ÷ 2 from the middle, leave no quarter lap for one between them, one unit
+ * must span the pillar.
+ */
+function openingWidthFor({ lengthM, widthM, joint }: CatalogueUnit): number {
+  const bondsInMiddle = lengthM / 4 <= (widthM + joint.usualM) / 2
+  if (bondsInMiddle) return OPENING_M
+  const leastM = CLEAR_SIDE_M + widthM - lengthM
+  return Math.max(OPENING_M, toStep(modulesToCover(leastM, OPENING_STEP_M) * OPENING_STEP_M, 1e-3))
+}
+
 /** A whole plan from three answers: common practice for the rest, and enough chambers for the catch is chosen by `fish`. */
 export function newPlan(first: FirstAnswers): Plan {
   const unit = named(CATALOGUE_UNITS, first.unitKey)
@@ -63,7 +81,7 @@ export function newPlan(first: FirstAnswers): Plan {
       moistureFresh: fish.moisture,
       moistureFinal: 0.1,
     },
-    chambers: { count: 2, clearSideM: 0.68 },
+    chambers: { count: 2, clearSideM: CLEAR_SIDE_M },
     walls: {
       ...wallsFor(unit),
       leaf: 'single',
@@ -74,7 +92,7 @@ export function newPlan(first: FirstAnswers): Plan {
       liningM: 0,
       renderM: 0,
     },
-    openings: { widthM: 0.35, heightM: 0.35, head: 'lintel', bearingM: 0.15 },
+    openings: { widthM: openingWidthFor(unit), heightM: OPENING_M, head: 'lintel', bearingM: 0.15 },
     ground: {
       soil: first.soil,
       footing: 'strip',

@@ -7,6 +7,7 @@ import { LEVELS, planWith } from './plans.ts'
 const plan = planWith(1, 0.68, 0.16, (one) => {
   one.place.windDayDeg = 225
   one.place.declinationDeg = -2
+  one.openings.widthM = 0.35
 })
 const kiln = kilnGeometry(plan, LEVELS)
 const out = settingOut(kiln, facingOf(plan), plan.place.declinationDeg)

@@ -2,7 +2,7 @@ import type { Layout, LayoutRequest, PlacedUnit } from '../../../src/core/layout
 
 /** What an outside judge sees wrong along one face line of a wall; measured from the placed boxes alone. */
 export interface Seen {
-  readonly kind: 'lap-short' | 'joint-out-of-range'
+  readonly kind: 'lap-short' | 'joint-out-of-range' | 'lintel-end'
   readonly course: number
   readonly xM: number
   readonly yM: number
@@ -27,6 +27,12 @@ function linesOf(layout: Layout, request: LayoutRequest): Line[] {
     lines.push({ alongX: false, across: [x, x + t] })
   }
   return lines
+}
+
+/** Middle of a joint, and the lintel end it stands beside. */
+interface Joint {
+  readonly at: number
+  readonly end: number | null
 }
 
 interface Stretch {
@@ -67,25 +73,31 @@ export function judged(layout: Layout, request: LayoutRequest): Seen[] {
   const lintels = layout.lintels.filter(({ dzM }) => dzM > 0)
   const widestJoint = Math.min(0.1, request.opening.widthM / 2)
   for (const line of linesOf(layout, request)) {
-    let below: number[] = []
+    let below: Joint[] = []
     for (const { index, zBottomM, zTopM } of layout.courses) {
       const middle = (zBottomM + zTopM) / 2
       const inCourse = lintels.filter(({ zM, dzM }) => zM < middle && zM + dzM > middle)
       const row = stretches(line, [...(byCourse.get(index) ?? []), ...inCourse])
-      const joints: number[] = []
+      const joints: Joint[] = []
+      const ends = line.alongX ? inCourse.flatMap(({ xM, dxM }) => [xM, xM + dxM]) : []
       row.forEach((next, i) => {
         const before = row[i - 1]
         if (before === undefined) return
         const gap = next.from - before.to
         if (gap > widestJoint) return
         const at = (next.from + before.to) / 2
-        joints.push(at)
+        const end = ends.find((x) => Math.abs(x - before.to) < SAME_M || Math.abs(x - next.from) < SAME_M) ?? null
+        joints.push({ at, end })
         const spot = line.alongX
           ? { xM: at, yM: (line.across[0] + line.across[1]) / 2 }
           : { xM: (line.across[0] + line.across[1]) / 2, yM: at }
         if (gap < minM - SAME_M || gap > maxM + SAME_M)
           seen.push({ kind: 'joint-out-of-range', course: index, ...spot, value: gap })
-        const lap = Math.min(...below.map((other) => Math.abs(other - at)))
+        // A lintel two courses deep ends in one joint: its two halves are no lap, but must be told.
+        if (end !== null && below.some((other) => other.end === end))
+          seen.push({ kind: 'lintel-end', course: index, ...spot, value: 0 })
+        const others = below.filter((other) => end === null || other.end !== end)
+        const lap = Math.min(...others.map((other) => Math.abs(other.at - at)))
         if (lap < request.unit.lengthM / 4 - SAME_M)
           seen.push({ kind: 'lap-short', course: index, ...spot, value: lap })
       })
