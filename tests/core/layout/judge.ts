@@ -79,7 +79,8 @@ export function judged(layout: Layout, request: LayoutRequest): Seen[] {
       const inCourse = lintels.filter(({ zM, dzM }) => zM < middle && zM + dzM > middle)
       const row = stretches(line, [...(byCourse.get(index) ?? []), ...inCourse])
       const joints: Joint[] = []
-      const ends = line.alongX ? inCourse.flatMap(({ xM, dxM }) => [xM, xM + dxM]) : []
+      // Along its front wall a lintel ends left and right; in a cross wall that it lies over, at its back face.
+      const ends = inCourse.flatMap(({ xM, dxM, yM, dyM }) => (line.alongX ? [xM, xM + dxM] : [yM + dyM]))
       row.forEach((next, i) => {
         const before = row[i - 1]
         if (before === undefined) return
