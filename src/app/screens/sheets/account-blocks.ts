@@ -84,13 +84,11 @@ export function groupBlocks({ worked: { plan }, words }: SheetHand): PaperBlock[
     blocks.push(
       { kind: 'heading', text: say('group.settle') },
       { kind: 'text', text: say('group.settle-why') },
-      {
-        kind: 'table',
-        columns: columnsOf(['', 0.64], ['', 0.36]),
-        rows: account.settlement.map(({ from, to, amountMinor }) => ({
-          cells: [`${name(from)} → ${name(to)}`, money(amountMinor)],
-        })),
-      },
+      ...account.settlement.map(({ from, to, amountMinor }): PaperBlock => ({
+        kind: 'text',
+        text: say('group.pays', { from: name(from), to: name(to), amount: money(amountMinor) }),
+        strong: true,
+      })),
     )
   return blocks
 }
