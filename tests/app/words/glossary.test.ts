@@ -36,6 +36,6 @@ describe.each(['fr', 'pt', 'sw', 'ha'])('the trade words in %s', (language) => {
     const speakOf = [...english].filter(([, text]) => new RegExp(pattern, 'i').test(bare(text))).map(([name]) => name)
     const without = speakOf.filter((name) => !new RegExp(own[key]?.pattern ?? '^$', 'i').test(words.get(name) ?? ''))
     expect(speakOf.length).toBeGreaterThan(2)
-    expect(without.length / speakOf.length, without.join(', ')).toBeLessThanOrEqual(0.1)
+    expect(without.length > 0.1 * speakOf.length ? without : []).toEqual([])
   })
 })
