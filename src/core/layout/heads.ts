@@ -177,13 +177,14 @@ export function bearingsToTry(
   if (head.kind !== 'lintel' && head.kind !== 'steel') return { outers: [0], inners: [0] }
   const asked = toMicro(head.bearingM)
   if (head.kind === 'steel') return { outers: [asked], inners: [asked] }
+  const mostExtra = frame.bond === 'english' ? MOST_EXTRA.thick : MOST_EXTRA.single
   const longer = (most: number, joined: number): number[] => {
     const list = [asked]
     // One lintel over all openings has no end to lap: tried before longer single ones.
-    if (joined > asked && joined - asked <= MOST_EXTRA) list.push(joined)
+    if (joined > asked && joined - asked <= mostExtra) list.push(joined)
     for (let extra = BEARING_STEP; extra <= 3 * BEARING_STEP; extra += BEARING_STEP)
       if (asked + extra < most) list.push(asked + extra)
-    if (most > asked && most - asked <= MOST_EXTRA) list.push(most)
+    if (most > asked && most - asked <= mostExtra) list.push(most)
     return list
   }
   const toCorner = jambAt(frame, 0)
@@ -193,4 +194,4 @@ export function bearingsToTry(
 }
 
 const BEARING_STEP = 40_000
-const MOST_EXTRA = 260_000
+const MOST_EXTRA = { thick: 200_000, single: 260_000 }

@@ -35,7 +35,7 @@ const PLACES: Readonly<Record<Effort, readonly CutPlace[]>> = {
   deep: ['any', 'bays', 'half-bays', 'ends', 'first', 'last', 'middle'],
 }
 
-const ROUNDS: Readonly<Record<Effort, number>> = { glance: 0, quick: 2, deep: 3 }
+const ROUNDS: Readonly<Record<Effort, number>> = { glance: 0, quick: 1, deep: 3 }
 
 const KEPT: Readonly<Record<Effort, number>> = { glance: 1, quick: 4, deep: 10 }
 
