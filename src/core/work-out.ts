@@ -54,10 +54,14 @@ export interface WorkedOut extends Kiln {
 
 /**
  * The whole calculation, stage after stage; each is a pure function of the ones before. `masonryFor` may be one that remembers: a new price or
- * tray then lays no unit anew.
+ * tray then lays no unit anew. An `effort` with a memory cuts no job anew either.
  */
-export function workOut(plan: Plan, masonryFor: (plan: Plan) => Masonry = masonryOf): WorkedOut {
-  const kiln = kilnOn(masonryFor(plan), plan)
+export function workOut(
+  plan: Plan,
+  masonryFor: (plan: Plan) => Masonry = masonryOf,
+  effort?: CuttingEffort,
+): WorkedOut {
+  const kiln = kilnOn(masonryFor(plan), plan, effort)
   const money = costs(kiln.costs, kiln.purchase.lines)
   return { ...kiln, costs: money, list: materialsList(kiln.purchase, money), findings: findingsOf(kiln) }
 }

@@ -62,7 +62,7 @@ async function visit(
   const base = page.url().replace(/plan$/, '')
   await page.evaluate((chosen) => localStorage.setItem('kilnwright.language', chosen), language)
   await page.reload()
-  await page.locator(`html[lang=${language}] main`).waitFor()
+  await page.locator(`html[lang=${language}] main`).first().waitFor()
   await page.getByText(sign).first().waitFor()
   await page.evaluate((chosen) => document.documentElement.setAttribute('dir', chosen), direction)
   const found: string[] = []

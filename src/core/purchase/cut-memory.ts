@@ -14,22 +14,30 @@ export interface CutMemory {
 
 export const cutMemory = (): CutMemory => ({ lengths: new Map(), rolls: new Map(), sheets: new Map() })
 
-/** How cutting is worked out where thousands of plans are: no search beyond the least cost, and each job once. */
+/** How cutting is worked out: how far beyond the least cost it looks for few patterns, and what jobs were met before. */
 export interface CuttingEffort {
-  readonly tidyNodes: number
+  readonly tidyNodes?: number
   readonly known?: CutMemory
 }
+
+/** A phone that is used all day meets many jobs and needs few of them again. */
+const MOST_KEPT = 5000
 
 function once<Job, Found>(cut: (job: Job) => Found, job: Job, known: Map<string, Found> | undefined): Found {
   if (known === undefined) return cut(job)
   const name = JSON.stringify(job)
   const found = known.get(name) ?? cut(job)
+  if (known.size >= MOST_KEPT) known.clear()
   known.set(name, found)
   return found
 }
 
 export const lengthsOnce = (job: LengthJob, effort?: CuttingEffort): CuttingPlan =>
-  once(cutLengths, effort === undefined ? job : { ...job, tidyNodes: effort.tidyNodes }, effort?.known?.lengths)
+  once(
+    cutLengths,
+    effort?.tidyNodes === undefined ? job : { ...job, tidyNodes: effort.tidyNodes },
+    effort?.known?.lengths,
+  )
 
 export const rollOnce = (job: RollJob, effort?: CuttingEffort): RollPlan => once(cutRoll, job, effort?.known?.rolls)
 
