@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs'
 import path from 'node:path'
-import { deflateSync } from 'fflate'
+import { deflateRawSync } from 'node:zlib'
 import type { Plugin, ResolvedConfig } from 'vite'
 import { keepPacked } from './kept-packed.ts'
 
@@ -23,7 +23,7 @@ export function packed(): Plugin {
         return `import { readFileSync } from 'node:fs'\nexport const open = async () => new Uint8Array(readFileSync(${JSON.stringify(file)}))`
       if (config.command !== 'build')
         return `import url from ${JSON.stringify(`${file}?url`)}\nexport const open = async () => new Uint8Array(await (await fetch(url)).arrayBuffer())`
-      const bytes = deflateSync(readFileSync(file), { level: 9 })
+      const bytes = deflateRawSync(readFileSync(file), { level: 9, memLevel: 9 })
       const kept = keepPacked(path.parse(file).name, bytes)
       return [
         `import url from ${JSON.stringify(`${kept}?url&no-inline`)}`,

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
-import { deflateSync } from 'fflate'
+import { deflateRawSync } from 'node:zlib'
 import { compileMessage } from '@lingui/message-utils/compileMessage'
 import type { Plugin, ResolvedConfig } from 'vite'
 import { keepPacked } from './kept-packed.ts'
@@ -30,11 +30,11 @@ export function messagesOf(language: string): Messages {
  */
 export function packWords(english: Messages, own: Messages): Uint8Array {
   const compiled = namesOf(english).map((name) => compileMessage(own[name] ?? english[name] ?? ''))
-  return deflateSync(new TextEncoder().encode(JSON.stringify(compiled)), { level: 9 })
+  return deflateRawSync(JSON.stringify(compiled), { level: 9, memLevel: 9 })
 }
 
 export const packNames = (english: Messages): Uint8Array =>
-  deflateSync(new TextEncoder().encode(JSON.stringify(namesOf(english))), { level: 9 })
+  deflateRawSync(JSON.stringify(namesOf(english)), { level: 9, memLevel: 9 })
 
 const namesOf = (english: Messages) => Object.keys(english).sort()
 
