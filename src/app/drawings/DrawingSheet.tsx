@@ -35,7 +35,7 @@ export function DrawingSheet({
   readonly onTag?: (tag: string) => void
   readonly onPoint?: (at: Point) => void
 }) {
-  const paper = useMemo(() => paperFor(drawing, widthU, mostHighU), [drawing, widthU, mostHighU])
+  const paper = useMemo(() => paperFor(drawing, writing, widthU, mostHighU), [drawing, writing, widthU, mostHighU])
   const dimensions = useMemo(
     () => drawing.shapes.filter((shape): shape is Dimension => shape.kind === 'dimension'),
     [drawing],
@@ -73,7 +73,8 @@ export function DrawingSheet({
         )}
         <Dimensions laid={laid} paper={paper} />
         <Levels
-          xU={paper.widthU - 62}
+          xU={paper.levelsXU}
+          toU={paper.widthU - 11}
           levels={drawing.shapes.flatMap((shape) =>
             shape.kind === 'level' ? [{ yU: paper.y(shape.yM), text: writtenLevel(shape.valueM, writing) }] : [],
           )}

@@ -151,7 +151,10 @@ function ZoomedDrawing({
   const least = small(view) || /^(plan|front|board)/.test(view) ? readableWidth(drawing, small(view)) : SHEET_WIDTH
   const widthU = Math.max(least, window.innerWidth / SCREEN_PER_UNIT)
   const mostHighU = Math.max(300, window.innerHeight / SCREEN_PER_UNIT - LANES_U)
-  const { heightU } = useMemo(() => paperFor(drawing, widthU, mostHighU), [drawing, widthU, mostHighU])
+  const { heightU } = useMemo(
+    () => paperFor(drawing, writing, widthU, mostHighU),
+    [drawing, writing, widthU, mostHighU],
+  )
   const { box, sheet, zoomBy, whole } = useZoom(widthU, heightU)
   const onPoint = useMemo(
     () => (at: Point) => {

@@ -9,9 +9,12 @@ const LEVEL_ROOM = 17
 /** Levels from the highest down; one too close under another steps down on its line, so that every figure can be read. */
 export function Levels({
   xU,
+  toU,
   levels,
 }: {
   readonly xU: number
+  /** Where their lines end. */
+  readonly toU: number
   readonly levels: readonly { readonly yU: number; readonly text: string }[]
 }) {
   const placed: { readonly yU: number; readonly text: string; readonly shownU: number }[] = []
@@ -23,7 +26,7 @@ export function Levels({
     <g key={text}>
       {shownU > yU && <path className="k-extension" d={`M${r(xU - 14)} ${r(yU)}L${r(xU - 7)} ${r(shownU)}`} />}
       <path className="k-solid" d={`M${r(xU)} ${r(shownU)}l-5 -8h10z`} />
-      <path className="k-extension" d={`M${r(xU - 7)} ${r(shownU)}h58`} />
+      <path className="k-extension" d={`M${r(xU - 7)} ${r(shownU)}H${r(toU)}`} />
       <text className="halo" x={r(xU + 8)} y={r(shownU - 4)}>
         {text}
       </text>

@@ -1,5 +1,5 @@
 import { useMemo } from 'react'
-import { showLength } from '../words/length.ts'
+import { feetAndInches } from '../words/length.ts'
 import { showNumber } from '../words/locale.ts'
 import type { Words } from '../words/words.ts'
 import { useWords } from '../words/use-words.tsx'
@@ -12,7 +12,7 @@ const isHalf = (mm: number): boolean =>
   Math.abs(mm - Math.round(mm)) > 0.49 && Math.abs(2 * mm - Math.round(2 * mm)) < 1e-3
 
 /** Figures on drawings stand bare and ungrouped, all in the one unit of the corner. */
-function figure(lengthM: number, unit: LengthUnit, { show }: Words): string {
+function figure(lengthM: number, unit: LengthUnit): string {
   switch (unit) {
     case 'mm':
       return isHalf(lengthM * 1000)
@@ -23,7 +23,7 @@ function figure(lengthM: number, unit: LengthUnit, { show }: Words): string {
     case 'm':
       return showNumber(lengthM, 3, 2)
     case 'ft-in':
-      return showLength(lengthM, show).figure
+      return feetAndInches(lengthM, true)
     default:
       return unit satisfies never
   }
@@ -36,7 +36,7 @@ const WORD = /^wind\.[A-Z]+$/
 function writingFor(words: Words, taped = false): Writing {
   const unit = taped && words.show.length !== 'ft-in' ? 'm' : words.show.length
   return {
-    figure: (lengthM) => (taped && unit === 'm' ? showNumber(lengthM, 3, 3) : figure(lengthM, unit, words)),
+    figure: (lengthM) => (taped && unit === 'm' ? showNumber(lengthM, 3, 3) : figure(lengthM, unit)),
     alone: words.length,
     say: (key, args) =>
       words.named(

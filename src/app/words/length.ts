@@ -32,17 +32,18 @@ export function showLength(lengthM: number, show: Pick<Show, 'length'>, exact = 
   }
 }
 
-/** 0.6985 m is 2 ft 3 1/2 in: to the nearest sixteenth of an inch, in lowest terms. */
-function feetAndInches(lengthM: number): string {
+/** 0.6985 m is 2 ft 3 1/2 in: to the nearest sixteenth of an inch, in lowest terms. Short, as a mason writes it on a drawing: 2′ 3 1/2″. */
+export function feetAndInches(lengthM: number, isShort = false): string {
   const sixteenths = Math.round((Math.abs(lengthM) / INCH_M) * PER_INCH)
   const feet = Math.floor(sixteenths / (12 * PER_INCH))
   const inches = Math.floor(sixteenths / PER_INCH) % 12
   const rest = sixteenths % PER_INCH
+  const [foot, inch] = isShort ? ['′', '″'] : ['\u00a0ft', '\u00a0in']
   const words: string[] = []
-  if (feet > 0) words.push(`${showNumber(feet)}\u00a0ft`)
+  if (feet > 0) words.push(`${showNumber(feet)}${foot}`)
   const part = rest === 0 ? '' : lowestTerms(rest)
   if (inches > 0 || rest > 0 || feet === 0)
-    words.push(`${[inches > 0 || rest === 0 ? String(inches) : '', part].filter(Boolean).join('\u00a0')}\u00a0in`)
+    words.push(`${[inches > 0 || rest === 0 ? String(inches) : '', part].filter(Boolean).join('\u00a0')}${inch}`)
   return (lengthM < 0 && sixteenths > 0 ? '−' : '') + words.join('\u00a0')
 }
 

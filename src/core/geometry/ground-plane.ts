@@ -6,7 +6,8 @@ export interface GroundPlane {
   readonly back: number
 }
 
-const groundAt = ({ across, back }: GroundPlane, xM: number, yM: number): number => across * xM + back * yM
+/** Height of the ground at a place, m from the level of the front left peg. */
+export const groundAt = ({ across, back }: GroundPlane, xM: number, yM: number): number => across * xM + back * yM
 
 const cornersOf = ({ x0M, x1M, y0M, y1M }: Rect) =>
   [

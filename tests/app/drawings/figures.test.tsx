@@ -1,5 +1,6 @@
 import { render, screen } from '@testing-library/react'
 import { planWords } from '../../../src/app/words/en/plan-words.ts'
+import { WordsProvider } from '../../../src/app/words/use-words.tsx'
 import { addWords } from '../../../src/app/words/catalogue.ts'
 import { describe, expect, it } from 'vitest'
 import { SheetDrawing } from '../../../src/app/drawings/CuttingDrawing.tsx'
@@ -10,6 +11,7 @@ import { placedFlags } from '../../../src/app/drawings/flags.ts'
 import { InsideDrawing } from '../../../src/app/drawings/InsideDrawing.tsx'
 import { KilnDrawing } from '../../../src/app/drawings/KilnDrawing.tsx'
 import { paperFor } from '../../../src/app/drawings/paper.ts'
+import type { Writing } from '../../../src/app/drawings/writing.ts'
 import type { Drawing } from '../../../src/core/documents/drawings/drawing.ts'
 import { kilnOf } from '../../core/documents/drawings/drawings.ts'
 
@@ -21,7 +23,8 @@ const worked2 = kilnOf(2, 'hollow-450-150-225')
 function figureBoxes(svg: Element) {
   return [...svg.querySelectorAll('text:not(.flag)')].map((text) => {
     const height = text.classList.contains('tiny') ? 12.5 : text.classList.contains('big') ? 18 : 15
-    const width = text.textContent.length * height * 0.5
+    const narrow = text.textContent.match(/[\s′″/.,]/g)?.length ?? 0
+    const width = (text.textContent.length - narrow / 2) * height * 0.5
     const [x, y] = [Number(text.getAttribute('x')), Number(text.getAttribute('y'))]
     const anchor = text.getAttribute('text-anchor')
     const from = anchor === 'middle' ? -width / 2 : anchor === 'end' ? -width : 0
@@ -32,20 +35,34 @@ function figureBoxes(svg: Element) {
   })
 }
 
+type Sides = 'mm' | 'cm' | 'm' | 'ft-in'
+const LENGTHS: readonly Sides[] = ['mm', 'm', 'ft-in']
+const show = (length: Sides) => ({ length, mass: 'kg', currency: { code: 'XOF', digits: 0 } }) as const
+
 describe.each([1, 2, 3, 4, 5, 6, 7, 8])('figures of %i chambers', (count) => {
-  it.each(['hollow-450-150-225', 'brick-215-102-65'])('in %s never cover each other', (unitKey) => {
+  it.each(
+    ['hollow-450-150-225', 'brick-215-102-65'].flatMap((unitKey) =>
+      LENGTHS.map((length) => [unitKey, length] as const),
+    ),
+  )('in %s and %s never cover each other, and stay on the sheet', (unitKey, length) => {
     const worked = kilnOf(count, unitKey)
     const covered: string[] = []
     for (const view of ['plan', 'front', 'section'] as const) {
-      const { container, unmount } = render(<KilnDrawing view={view} worked={worked} findings={[]} />)
+      const { container, unmount } = render(
+        <WordsProvider show={show(length)}>
+          <KilnDrawing view={view} worked={worked} findings={[]} />
+        </WordsProvider>,
+      )
       const svg = container.querySelector('svg.ink')
       if (svg === null) throw new Error('no drawing')
       const boxes = figureBoxes(svg)
       expect(boxes.length).toBeGreaterThan(3)
-      for (const [index, one] of boxes.entries())
+      for (const [index, one] of boxes.entries()) {
+        if (one.x0 < 0 || one.x1 > 320) covered.push(`${view}: ${one.text} runs off the sheet`)
         for (const other of boxes.slice(index + 1))
           if (one.x0 < other.x1 && other.x0 < one.x1 && one.y0 < other.y1 && other.y0 < one.y1)
             covered.push(`${view}: ${one.text} on ${other.text}`)
+      }
       unmount()
     }
     expect(covered).toEqual([])
@@ -96,6 +113,7 @@ describe('what a mason checks', () => {
 })
 
 describe('flags', () => {
+  const plain: Writing = { figure: String, alone: String, say: (key) => key }
   const drawing = (places: readonly (readonly [number, number])[]): Drawing => ({
     box: { x0M: 0, y0M: 0, x1M: 2, y1M: 1 },
     shapes: places.map((at, index) => ({ kind: 'flag', at, level: 'caution', number: index + 1 })),
@@ -109,7 +127,7 @@ describe('flags', () => {
       [1.03, 0.52],
       [0.2, 0.5],
     ])
-    const placed = placedFlags(near.shapes, paperFor(near))
+    const placed = placedFlags(near.shapes, paperFor(near, plain))
     expect(placed.map(({ number, more }) => [number, more])).toEqual([
       [1, true],
       [4, false],
@@ -118,6 +136,6 @@ describe('flags', () => {
 
   it('are six at the most', () => {
     const many = drawing(Array.from({ length: 12 }, (_, k) => [(k % 6) * 0.4, k < 6 ? 0.1 : 0.9] as const))
-    expect(placedFlags(many.shapes, paperFor(many))).toHaveLength(6)
+    expect(placedFlags(many.shapes, paperFor(many, plain))).toHaveLength(6)
   })
 })

@@ -1,6 +1,7 @@
 import { useState } from 'react'
 import { viewOf, viewsOf } from '../../../core/documents/drawings/views.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
+import { useWriting } from '../../drawings/use-writing.ts'
 import { Button } from '../../parts/Button.tsx'
 import { fileName, saveFile, spreadsheetFile } from '../../state/paper-actions.ts'
 import { useWords } from '../../words/use-words.tsx'
@@ -12,6 +13,7 @@ import { resultData } from './result-data.ts'
 /** The list and the results for an office: separated values, a spreadsheet, data, drawings to scale. */
 export function Tables({ worked }: { readonly worked: WorkedOut }) {
   const words = useWords()
+  const { writing } = useWriting()
   const { say, named } = words
   const [told, setTold] = useState('')
   const { plan } = worked
@@ -34,7 +36,7 @@ export function Tables({ worked }: { readonly worked: WorkedOut }) {
   const putDrawings = () => {
     const page = inkOnPage({ ...plan.show, currency: plan.currency })
     for (const view of viewsOf(worked).filter((key) => key !== 'inside'))
-      put(drawingFile(`${name}-${view}`, viewOf(view, worked, []), page.ink))
+      put(drawingFile(`${name}-${view}`, viewOf(view, worked, []), writing, page.ink))
     page.done()
   }
   return (

@@ -1,6 +1,7 @@
 import type { ReactElement } from 'react'
 import type { Drawing } from '../../../core/documents/drawings/drawing.ts'
 import { paperFor } from '../../drawings/paper.ts'
+import type { Writing } from '../../drawings/writing.ts'
 import { PaperDrawing } from './PaperDrawing.tsx'
 
 /** The lines of `ink.css` for a file that stands alone, black on white. */
@@ -12,8 +13,13 @@ const STYLE = `path,rect,circle{fill:none;stroke:#000;stroke-width:1}
 text{font:600 15px sans-serif}.small{font-size:14px}.tiny{font-size:12.5px}`
 
 /** One drawing as an SVG file in millimetres of the kiln: a program that opens it measures true sizes. */
-export function drawingFile(name: string, drawing: Drawing, ink: (drawing: ReactElement) => string): File {
-  const paper = paperFor(drawing)
+export function drawingFile(
+  name: string,
+  drawing: Drawing,
+  writing: Writing,
+  ink: (drawing: ReactElement) => string,
+): File {
+  const paper = paperFor(drawing, writing)
   const mm = (units: number) => String(Math.round((units / paper.unitsPerM) * 1000 * 10) / 10)
   const inked = ink(<PaperDrawing drawing={drawing} />)
   const open = `<svg xmlns="http://www.w3.org/2000/svg" width="${mm(paper.widthU)}mm" height="${mm(paper.heightU)}mm"`

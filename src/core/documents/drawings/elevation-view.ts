@@ -1,4 +1,5 @@
 import type { Layout, PlacedUnit, WallId } from '../../layout/contract.ts'
+import { groundInView, groundLine } from './ground-in-view.ts'
 import { rectangle, type Drawing, type Point, type Shape } from './drawing.ts'
 import type { DrawnKiln } from './plan-view.ts'
 
@@ -74,21 +75,20 @@ export const unitOnFace = (face: Face, unit: PlacedUnit): readonly Point[] => {
 }
 
 /** Side, back or dividing wall, every unit that shows: courses numbered from the footing, what lies under ground as hidden lines. */
-export function elevationView({ geometry, plan }: DrawnKiln, layout: Layout, wall: WallId): Drawing {
+export function elevationView({ geometry }: DrawnKiln, layout: Layout, wall: WallId): Drawing {
   const face = faceOf(layout, wall)
-  const { levels, footing } = geometry
-  const projectionM = footing.projection.value
+  const { levels } = geometry
   const lowestM = Math.min(-levels.belowM, ...layout.courses.map(({ zBottomM }) => zBottomM))
-  const bottomM = lowestM - plan.ground.thicknessM
+  const wallXM = layout.walls.find((one) => one.wall === wall)?.xM ?? 0
+  const earth = groundInView(geometry, wall, { ...layout, widthM: face.widthM, wallXM })
   const shown = layout.units.filter(face.shows)
-  const above = shown.filter((unit) => unit.zM + unit.dzM > 1e-6)
+  const above = shown.filter((unit) => {
+    const { fromM, toM } = face.alongM(unit)
+    return !earth.isHidden(unit, fromM, toM)
+  })
   const ring = (unit: PlacedUnit) => unitOnFace(face, unit)
   const shapes: Shape[] = [
-    {
-      kind: 'area',
-      ink: 'concrete-hidden',
-      rings: [rectangle(-projectionM, bottomM, face.widthM + projectionM, lowestM)],
-    },
+    ...earth.shapes,
     { kind: 'area', ink: 'unit-ghost', rings: shown.filter((unit) => !above.includes(unit)).map(ring) },
     { kind: 'area', ink: 'unit', rings: above.filter(({ cutLengthM }) => cutLengthM === null).map(ring) },
     { kind: 'area', ink: 'unit-cut', rings: above.filter(({ cutLengthM }) => cutLengthM !== null).map(ring) },
@@ -98,14 +98,7 @@ export function elevationView({ geometry, plan }: DrawnKiln, layout: Layout, wal
     const { fromM, toM } = face.alongM(lintel)
     shapes.push({ kind: 'area', ink: 'lintel', rings: [rectangle(fromM, lintel.zM, toM, lintel.zM + lintel.dzM)] })
   }
-  shapes.push({
-    kind: 'line',
-    ink: 'ground',
-    points: [
-      [-projectionM - 0.05, 0],
-      [face.widthM + projectionM + 0.05, 0],
-    ],
-  })
+  shapes.push(groundLine(earth))
   for (const { index, zBottomM, zTopM } of layout.courses)
     shapes.push({
       kind: 'text',
@@ -140,7 +133,12 @@ export function elevationView({ geometry, plan }: DrawnKiln, layout: Layout, wal
     { kind: 'level', yM: lowestM, valueM: lowestM },
   )
   return {
-    box: { x0M: -projectionM - 0.05, x1M: face.widthM + projectionM + 0.05, y0M: bottomM, y1M: levels.aboveM + 0.03 },
+    box: {
+      x0M: earth.x0M,
+      x1M: earth.x1M,
+      y0M: earth.lowestM,
+      y1M: Math.max(levels.aboveM, earth.groundM(earth.x0M), earth.groundM(earth.x1M)) + 0.03,
+    },
     shapes,
     label: {
       key: 'drawing.elevation-label',

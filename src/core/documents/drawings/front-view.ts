@@ -1,5 +1,6 @@
 import type { Finding } from '../../basics/finding.ts'
 import type { Layout, PlacedUnit } from '../../layout/contract.ts'
+import { groundInView, groundLine } from './ground-in-view.ts'
 import { rectangle, type Drawing, type Shape } from './drawing.ts'
 import { flagShapes, type DrawnKiln } from './plan-view.ts'
 
@@ -41,16 +42,15 @@ function trayStackFront({ plan, geometry, tray }: DrawnKiln): Shape[] {
 /** Front elevation: every unit that shows, openings, lintels, levels from the ground at the front left peg; below ground as hidden lines. */
 export function frontView(kiln: DrawnKiln, layout: Layout, flags: readonly Finding[]): Drawing {
   const { geometry, plan, tray } = kiln
-  const { outside, openings, footing, levels, outsideLength } = geometry
-  const { x0M, x1M } = footing.shape.outline
-  const bottomM = -levels.belowM - plan.ground.thicknessM
-  const shapes: Shape[] = [
-    ...trayStackFront(kiln),
-    { kind: 'area', ink: 'concrete-hidden', rings: [rectangle(x0M, bottomM, x1M, -levels.belowM)] },
-  ]
+  const { outside, openings, levels, outsideLength } = geometry
+  const { lengthM } = layout
+  const earth = groundInView(geometry, 'front', { ...layout, widthM: lengthM, wallXM: 0 })
+  const lowestM = Math.min(-levels.belowM, ...layout.courses.map(({ zBottomM }) => zBottomM))
+  const shapes: Shape[] = [...trayStackFront(kiln), ...earth.shapes]
   const inFront = layout.units.filter((unit) => unit.yM < 1e-6)
-  const above = inFront.filter((unit) => unit.zM + unit.dzM > 1e-6)
-  const below = inFront.filter((unit) => unit.zM + unit.dzM <= 1e-6)
+  const isBelow = (unit: PlacedUnit) => earth.isHidden(unit, unit.xM, unit.xM + unit.dxM)
+  const below = inFront.filter(isBelow)
+  const above = inFront.filter((unit) => !isBelow(unit))
   shapes.push(
     { kind: 'area', ink: 'unit-ghost', rings: below.map(front) },
     { kind: 'area', ink: 'unit', rings: above.map(front) },
@@ -67,14 +67,7 @@ export function frontView(kiln: DrawnKiln, layout: Layout, flags: readonly Findi
     const middleM = opening.xM + opening.widthM / 2
     shapes.push({ kind: 'fire', at: [middleM, 0.02], heightM: 0.5 * opening.undersideM })
   }
-  shapes.push({
-    kind: 'line',
-    ink: 'ground',
-    points: [
-      [x0M - 0.05, 0],
-      [x1M + 0.05, 0],
-    ],
-  })
+  shapes.push(groundLine(earth))
   for (const opening of openings)
     shapes.push({
       kind: 'dimension',
@@ -97,11 +90,11 @@ export function frontView(kiln: DrawnKiln, layout: Layout, flags: readonly Findi
     { kind: 'level', yM: levels.aboveM, valueM: levels.aboveM },
     { kind: 'level', yM: levels.headM, valueM: levels.headM },
     { kind: 'level', yM: 0, valueM: 0 },
-    { kind: 'level', yM: -levels.belowM, valueM: -levels.belowM },
+    { kind: 'level', yM: lowestM, valueM: lowestM },
     ...flagShapes(flags, ({ xM, zM }) => [xM, zM]),
   )
   return {
-    box: { x0M, x1M, y0M: bottomM, y1M: levels.aboveM + tray.stackHeight.value + 0.03 },
+    box: { x0M: earth.x0M, x1M: earth.x1M, y0M: earth.lowestM, y1M: levels.aboveM + tray.stackHeight.value + 0.03 },
     shapes,
     label: {
       key: 'drawing.front-label',

@@ -1,6 +1,7 @@
 import type { Layout } from '../../layout/contract.ts'
 import { rectangle, type Drawing, type Shape } from './drawing.ts'
 import type { DrawnKiln } from './plan-view.ts'
+import { sectionGround } from './section-ground.ts'
 
 /**
  * Section from front to back through the middle of the first chamber's opening: what is sawn through is cut ink, courses as joints,
@@ -8,45 +9,27 @@ import type { DrawnKiln } from './plan-view.ts'
  */
 export function sectionView(kiln: DrawnKiln, layout: Layout): Drawing {
   const { geometry, plan, tray } = kiln
-  const { outsideDepth, wall, clearSide, footing, levels } = geometry
+  const { outsideDepth, wall, clearSide, levels } = geometry
   const depthM = outsideDepth.value
   const wallM = wall.value
   const projectionM = plan.ground.projectionM
   const { belowM, aboveM } = levels
-  const bottomM = -belowM - plan.ground.thicknessM
   const opening = layout.openings[0]
   const throughM = opening === undefined ? 0 : opening.xM + opening.widthM / 2
-  const shapes: Shape[] = []
-
-  const earthTopM = 0
-  shapes.push(
-    { kind: 'area', ink: 'earth', rings: [rectangle(-projectionM - 0.18, earthTopM - 0.07, -0.01, earthTopM)] },
-    {
-      kind: 'area',
-      ink: 'earth',
-      rings: [rectangle(depthM + 0.01, earthTopM - 0.07, depthM + projectionM + 0.18, earthTopM)],
-    },
-  )
-  const beds =
-    footing.kind === 'pad'
-      ? [[-projectionM, depthM + projectionM] as const]
-      : [[-projectionM, wallM + projectionM] as const, [depthM - wallM - projectionM, depthM + projectionM] as const]
-  shapes.push({
-    kind: 'area',
-    ink: 'concrete',
-    rings: beds.map(([fromM, toM]) => rectangle(fromM, bottomM, toM, -belowM)),
-  })
+  const earth = sectionGround(geometry, throughM)
+  const lowestM = Math.min(-belowM, ...layout.courses.map(({ zBottomM }) => zBottomM))
+  const shapes: Shape[] = [...earth.shapes]
   shapes.push({ kind: 'area', ink: 'hearth', rings: [rectangle(wallM, -0.08, depthM - wallM, 0)] })
 
   // The saw shows whole courses: a perpend that happens to lie on its line would look like a gap.
   for (const course of layout.courses) {
-    const { zBottomM, zTopM } = course
+    const { index, zBottomM, zTopM } = course
     const isOpen = opening?.boxes.some((box) => box.zM < zTopM - 1e-6 && box.zM + box.dzM > zBottomM + 1e-6) ?? false
     const isHead = layout.lintels.some(
       (lintel) => lintel.kind !== 'steel' && lintel.zM < zTopM - 1e-6 && lintel.zM + lintel.dzM > zBottomM + 1e-6,
     )
-    const rings = [rectangle(depthM - wallM, zBottomM, depthM, zTopM)]
-    if (!isOpen && !isHead) rings.push(rectangle(0, zBottomM, wallM, zTopM))
+    const rings = earth.stands(index, 'back') ? [rectangle(depthM - wallM, zBottomM, depthM, zTopM)] : []
+    if (!isOpen && !isHead && earth.stands(index, 'front')) rings.push(rectangle(0, zBottomM, wallM, zTopM))
     shapes.push({ kind: 'area', ink: 'masonry', rings })
     const cell = plan.walls.unit.cells[0]
     if (cell === undefined || plan.walls.leaf !== 'single') continue
@@ -79,22 +62,7 @@ export function sectionView(kiln: DrawnKiln, layout: Layout): Drawing {
   shapes.push(...trayStackSide(kiln, depthM / 2))
   shapes.push(
     { kind: 'fire', at: [depthM / 2, 0.02], heightM: 0.42 * (opening?.undersideM ?? aboveM / 2) },
-    {
-      kind: 'line',
-      ink: 'ground',
-      points: [
-        [-projectionM - 0.18, 0],
-        [0, 0],
-      ],
-    },
-    {
-      kind: 'line',
-      ink: 'ground',
-      points: [
-        [depthM, 0],
-        [depthM + projectionM + 0.18, 0],
-      ],
-    },
+    ...earth.line,
     {
       kind: 'arrow',
       from: [-0.3, 0.5 * (opening?.undersideM ?? 0.3)],
@@ -138,13 +106,13 @@ export function sectionView(kiln: DrawnKiln, layout: Layout): Drawing {
     { kind: 'level', yM: aboveM, valueM: aboveM },
     { kind: 'level', yM: levels.headM, valueM: levels.headM },
     { kind: 'level', yM: 0, valueM: 0 },
-    { kind: 'level', yM: -belowM, valueM: -belowM },
+    { kind: 'level', yM: lowestM, valueM: lowestM },
   )
   return {
     box: {
       x0M: -projectionM - 0.18,
       x1M: depthM + projectionM + 0.18,
-      y0M: bottomM,
+      y0M: earth.lowestM,
       y1M: aboveM + tray.stackHeight.value + 0.03,
     },
     shapes,
