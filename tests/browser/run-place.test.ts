@@ -109,6 +109,8 @@ describe('running the kiln, offline', () => {
   it('keeps looks and faults, and lists what mends them', async () => {
     await open('/upkeep:mesh')
     await page.getByRole('button', { name: 'More: Faults found' }).click()
+    await close()
+    await open('/upkeep:mesh') // what was begun is still there
     await page.getByRole('button', { name: 'Write down one fault' }).click()
     await page.getByText(/One fault open/).waitFor()
     await close()

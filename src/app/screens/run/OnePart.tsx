@@ -21,12 +21,17 @@ import { dueText } from './upkeep-text.ts'
 
 const MOST_FAULTS = 1000
 
+type Found = Omit<Upkeep, 'part' | 'mended'>
+/** What was typed and not yet written down, by plan and part: a sheet closed by mistake opens again as it was. */
+const begun = new Map<string, Found>()
+
 /** One part of the kiln: when it was looked at, what was found, and that it is mended. */
 export function OnePart({ part, worked, log, onClose }: RunSheetProps & { readonly part: string }) {
   const words = useWords()
   const { say, named } = words
   const { plan, set } = usePlan()
-  const [found, setFound] = useState<Omit<Upkeep, 'part' | 'mended'>>(nothingFound)
+  const key = `${plan.id} ${part}`
+  const [found, setFound] = useState<Found>(() => begun.get(key) ?? nothingFound())
   const today = todayIso()
   const due = upkeepDue(plan, firstUse(worked, log), today).find((one) => one.part === part)
   if (due === undefined)
@@ -40,10 +45,13 @@ export function OnePart({ part, worked, log, onClose }: RunSheetProps & { readon
     .toSorted(([, a], [, b]) => b.day.localeCompare(a.day))
   const write = (mended: boolean) => {
     const record: Upkeep = { ...found, bad: mended ? 0 : found.bad, part: due.part, mended }
-    if (set({ [`run.upkeep.${newKey()}`]: record })) setFound(nothingFound())
+    if (!set({ [`run.upkeep.${newKey()}`]: record })) return
+    begun.delete(key)
+    setFound(nothingFound())
   }
-  const change = (part_: Partial<typeof found>) => {
-    setFound({ ...found, ...part_ })
+  const change = (typed: Partial<Found>) => {
+    begun.set(key, { ...found, ...typed })
+    setFound({ ...found, ...typed })
   }
   return (
     <Sheet
@@ -107,4 +115,4 @@ export function OnePart({ part, worked, log, onClose }: RunSheetProps & { readon
   )
 }
 
-const nothingFound = () => ({ day: todayIso(), bad: 0, costMinor: null, note: '' })
+const nothingFound = (): Found => ({ day: todayIso(), bad: 0, costMinor: null, note: '' })
