@@ -1,43 +1,15 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import { beforeEach, describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer } from './server.ts'
+import { context, EVERYTHING, goOffline, openExample, page, takeInHand } from './in-hand.ts'
 
-let browser: Browser
-let server: AppServer
-let context: BrowserContext
-let page: Page
+takeInHand({ hasTouch: true })
 let base: string
-
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  context = await phone(browser, { hasTouch: true })
-  page = await context.newPage()
-  page.setDefaultTimeout(8000)
-  await page.goto(await server.open())
-  await page.getByRole('button', { name: 'Example' }).click()
-  await page.getByRole('button', { name: /One chamber/ }).click()
-  await page.getByRole('link', { name: /^Walls/ }).waitFor()
+  await openExample(/One chamber/)
   base = page.url().replace(/plan$/, 'build')
-  await waitForOffline(page)
-  await server.close() // the mason has no network
-})
-afterEach(async () => {
-  const found = complaints(context)
-  await context.close()
-  await server.close()
-  // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a journey was about, nothing may have gone wrong on the way
-  expect(found).toEqual([])
+  await goOffline()
 })
 
-const EVERYTHING = { rules: { 'color-contrast-enhanced': { enabled: true } } }
 const open = async (card = '') => {
   await page.goto(base + card)
   await page

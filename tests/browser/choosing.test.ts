@@ -1,41 +1,12 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import { beforeEach, describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer } from './server.ts'
+import { goOffline, openExample, page, takeInHand } from './in-hand.ts'
 
-let browser: Browser
-let server: AppServer
-let context: BrowserContext
-let page: Page
-
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
+takeInHand({ timeoutMs: 20_000 })
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  context = await phone(browser)
-  page = await context.newPage()
-  page.setDefaultTimeout(20_000)
-  await page.goto(await server.open())
-  await waitForOffline(page)
-  await context.setOffline(true)
-  await page.getByRole('button', { name: 'Example' }).click()
-  await page
-    .getByRole('dialog')
-    .getByRole('button', { name: /hollow block/ })
-    .click()
+  await goOffline()
+  await openExample(/hollow block/)
   await page.getByRole('link', { name: 'Within our money' }).waitFor()
-})
-afterEach(async () => {
-  const found = complaints(context)
-  await context.close()
-  await server.close()
-  // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a journey was about, nothing may have gone wrong on the way
-  expect(found).toEqual([])
 })
 
 const dialog = () => page.getByRole('dialog')

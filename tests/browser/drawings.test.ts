@@ -1,41 +1,12 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import { beforeEach, describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { complaints, launch, phone } from './browser.ts'
-import { AppServer } from './server.ts'
+import { context, openExample, page, takeInHand } from './in-hand.ts'
 
-let browser: Browser
-let server: AppServer
-let context: BrowserContext
-let page: Page
-
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
+takeInHand()
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  const url = await server.open()
-  context = await phone(browser)
-  page = await context.newPage()
-  page.setDefaultTimeout(8000)
-  await page.goto(url)
-  await page
-    .getByRole('button', { name: /example/i })
-    .first()
-    .click()
-  await page.getByRole('dialog').getByRole('button').filter({ hasText: /two/i }).first().click()
+  await openExample(/two/i)
   await page.getByRole('radio', { name: 'Inside' }).check({ force: true })
   await page.getByRole('slider', { name: 'Courses laid' }).waitFor()
-})
-afterEach(async () => {
-  const found = complaints(context)
-  await context.close()
-  await server.close()
-  // oxlint-disable-next-line vitest/no-standalone-expect -- whatever was looked at, nothing may have gone wrong on the way
-  expect(found).toEqual([])
 })
 
 const openViewer = async () => {

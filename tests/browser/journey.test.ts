@@ -1,46 +1,18 @@
 import { writeFile, mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer } from './server.ts'
+import { complaints, phone, waitForOffline } from './browser.ts'
+import { browser, context, EVERYTHING, openExample, page, server, takeInHand, url } from './in-hand.ts'
 
-let browser: Browser
-let server: AppServer
-let context: BrowserContext
-let page: Page
-let url: string
+takeInHand()
 let folder: string
-
 beforeAll(async () => {
-  browser = await launch()
   folder = await mkdtemp(path.join(os.tmpdir(), 'journey-'))
 })
-afterAll(async () => {
-  await browser.close()
-  await rm(folder, { recursive: true })
-})
-beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  url = await server.open()
-  context = await phone(browser)
-  page = await context.newPage()
-  page.setDefaultTimeout(8000)
-  await page.goto(url)
-  await page.getByRole('heading', { name: 'Plans on this phone' }).waitFor()
-})
-afterEach(async () => {
-  const found = complaints(context)
-  await context.close()
-  await server.close()
-  // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a journey was about, nothing may have gone wrong on the way
-  expect(found).toEqual([])
-})
+afterAll(() => rm(folder, { recursive: true }))
 
-/** Text at 7 : 1, as one reads it in the sun (WCAG 2.2, success criterion 1.4.6), beside all that axe looks at by itself. */
-const EVERYTHING = { rules: { 'color-contrast-enhanced': { enabled: true } } }
 const COLOURS = { runOnly: ['color-contrast', 'color-contrast-enhanced'] }
 
 const CARDS = [
@@ -68,12 +40,6 @@ async function newPlan(): Promise<void> {
   await page.getByRole('radio', { name: /Pressed earth block/ }).check()
   await page.getByRole('radio', { name: /It sinks in/ }).check()
   await page.getByRole('button', { name: 'Make this plan' }).click()
-  await page.getByRole('link', { name: /^Walls/ }).waitFor()
-}
-
-async function openExample(name: RegExp): Promise<void> {
-  await page.getByRole('button', { name: 'Example' }).click()
-  await page.getByRole('button', { name }).click()
   await page.getByRole('link', { name: /^Walls/ }).waitFor()
 }
 

@@ -1,44 +1,16 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import { beforeEach, describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer } from './server.ts'
+import { EVERYTHING, goOffline, openExample, page, takeInHand } from './in-hand.ts'
 
-let browser: Browser
-let server: AppServer
-let context: BrowserContext
-let page: Page
+takeInHand()
 let base: string
-
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  context = await phone(browser)
-  page = await context.newPage()
-  page.setDefaultTimeout(8000)
-  await page.goto(await server.open())
-  await page.getByRole('button', { name: 'Example' }).click()
-  await page.getByRole('button', { name: /One chamber/ }).click()
-  await page.getByRole('link', { name: /^Walls/ }).waitFor()
+  await openExample(/One chamber/)
   base = page.url().replace(/plan$/, 'buy')
-  await waitForOffline(page)
-  await server.close() // the market has no network
+  await goOffline()
   await page.getByRole('link', { name: 'Buy', exact: true }).click()
 })
-afterEach(async () => {
-  const found = complaints(context)
-  await context.close()
-  await server.close()
-  // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a journey was about, nothing may have gone wrong on the way
-  expect(found).toEqual([])
-})
 
-const EVERYTHING = { rules: { 'color-contrast-enhanced': { enabled: true } } }
 const type = async (name: string, text: string) => {
   const box = page.getByRole('textbox', { name, exact: true })
   await box.fill(text)

@@ -1,46 +1,19 @@
 import { readFile } from 'node:fs/promises'
 import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
 import readXlsx from 'read-excel-file/node'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import { beforeEach, describe, expect, it } from 'vitest'
 import { itemName } from '../../src/app/screens/buy/line-text.ts'
 import { listCsv, listRows } from '../../src/app/screens/sheets/list-rows.ts'
 import { resultData } from '../../src/app/screens/sheets/result-data.ts'
 import { handFor } from '../app/screens/sheet-hand.tsx'
-import { complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer } from './server.ts'
+import { context, goOffline, openExample, page, takeInHand } from './in-hand.ts'
 
-let browser: Browser
-let server: AppServer
-let context: BrowserContext
-let page: Page
+takeInHand({ hasTouch: true, acceptDownloads: true })
 let base: string
-
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  context = await phone(browser, { hasTouch: true, acceptDownloads: true })
-  page = await context.newPage()
-  page.setDefaultTimeout(8000)
-  await page.goto(await server.open())
-  await page.getByRole('button', { name: 'Example' }).click()
-  await page.getByRole('button', { name: /One chamber/ }).click()
-  await page.getByRole('link', { name: /^Walls/ }).waitFor()
+  await openExample(/One chamber/)
   base = page.url().replace(/plan$/, '')
-  await waitForOffline(page)
-  await server.close() // neither treasurer nor mason has a network
-})
-afterEach(async () => {
-  const found = complaints(context)
-  await context.close()
-  await server.close()
-  // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a journey was about, nothing may have gone wrong on the way
-  expect(found).toEqual([])
+  await goOffline()
 })
 
 const { worked, words } = handFor('one-chamber')

@@ -1,5 +1,21 @@
+import { SITE_CARDS } from './build/build-card.ts'
+import { PLAN_CARDS } from './plan/cards.ts'
+import { RUN_CARDS } from './run/run-card.ts'
+import { MONEY_CARDS } from './spending/money-card.ts'
+
 export const PLACES = ['plan', 'buy', 'build', 'run'] as const
 export type Place = (typeof PLACES)[number]
+
+/** What opens over a place, and over every place. A card about one record says which after a colon. */
+export const CARDS = {
+  plan: [...PLAN_CARDS, 'compare', 'cutting', 'repair'],
+  buy: [...MONEY_CARDS, 'item', 'offer'],
+  build: [...SITE_CARDS, 'crew'],
+  run: RUN_CARDS,
+  every: ['within', 'sheets', 'differences'],
+} as const
+type CardName = (typeof CARDS)[keyof typeof CARDS][number]
+export type CardAddress = CardName | `${CardName}:${string}`
 
 /** Where one is in the app. A card is a decision opened over a place; a field is the one to look at in it. */
 export type Route =
@@ -60,5 +76,5 @@ export const historyHref = (id: string): string => `#/history/${encodeURICompone
 
 export const placeHref = (id: string, place: Place): string => `#/plan/${encodeURIComponent(id)}/${place}`
 
-export const cardHref = (id: string, place: Place, card: string, field?: string): string =>
+export const cardHref = (id: string, place: Place, card: CardAddress, field?: string): string =>
   `${placeHref(id, place)}/${encodeURIComponent(card)}${field === undefined ? '' : `?field=${encodeURIComponent(field)}`}`

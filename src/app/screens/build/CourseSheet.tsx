@@ -5,7 +5,6 @@ import { piecesOf } from '../../../core/layout/pieces-to-lay.ts'
 import { besideTheWall } from '../../../core/schedule/beside-the-wall.ts'
 import { liesOf } from '../../../core/schedule/site-work.ts'
 import { Button, LinkButton } from '../../parts/Button.tsx'
-import { Icon } from '../../parts/Icon.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
@@ -19,6 +18,7 @@ import { courseToLay, laidFields } from './next-work.ts'
 import { besideText, cutsText } from './pieces-text.ts'
 import { ReadAloud } from './ReadAloud.tsx'
 import type { SiteSheetProps } from './site-sheet-props.ts'
+import { StepDock } from './StepDock.tsx'
 import { SunTool } from './SunTool.tsx'
 import { useFromTheTop } from './use-from-the-top.ts'
 import { useLaid } from './use-laid.ts'
@@ -77,17 +77,13 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
       tools={<SunTool />}
       foot={
         <>
-          <div className="lay-dock">
-            <button
-              type="button"
-              aria-label={say('build.course-below')}
-              disabled={at === 0}
-              onClick={() => {
-                go(-1)
-              }}
-            >
-              <Icon name="back" />
-            </button>
+          <StepDock
+            at={at}
+            of={courses.length}
+            less={say('build.course-below')}
+            more={say('build.course-above')}
+            onStep={go}
+          >
             {isLaid ? (
               <Button
                 tone="fire"
@@ -103,17 +99,7 @@ export function CourseSheet({ planId, worked, onClose }: SiteSheetProps) {
                 {say('build.lay-unit', { number: laid + 1 })}
               </Button>
             )}
-            <button
-              type="button"
-              aria-label={say('build.course-above')}
-              disabled={isLast}
-              onClick={() => {
-                go(1)
-              }}
-            >
-              <Icon name="next" />
-            </button>
-          </div>
+          </StepDock>
           <div className="lay-less">
             <Button icon="undo" disabled={laid === 0} onPress={() => lay(course, laid - 1)}>
               {say('build.one-back')}

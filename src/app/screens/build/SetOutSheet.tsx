@@ -3,7 +3,6 @@ import type { SettingOutStep } from '../../../core/geometry/setting-out-steps.ts
 import { SettingOutDrawing } from '../../drawings/SettingOutDrawing.tsx'
 import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Course } from '../../parts/Course.tsx'
-import { Icon } from '../../parts/Icon.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
@@ -13,6 +12,7 @@ import { Caution } from './Caution.tsx'
 import { stepNumbers } from './set-out-text.ts'
 import { ReadAloud } from './ReadAloud.tsx'
 import type { SiteSheetProps } from './site-sheet-props.ts'
+import { StepDock } from './StepDock.tsx'
 import { SunTool } from './SunTool.tsx'
 import { useFromTheTop } from './use-from-the-top.ts'
 import { useSettingOut } from './use-setting-out.ts'
@@ -66,31 +66,17 @@ export function SetOutSheet({ planId, worked, onClose }: SiteSheetProps) {
       height="full"
       tools={<SunTool />}
       foot={
-        <div className="lay-dock">
-          <button
-            type="button"
-            aria-label={named('drawing.step-less')}
-            disabled={at === 0}
-            onClick={() => {
-              go(-1)
-            }}
-          >
-            <Icon name="back" />
-          </button>
+        <StepDock
+          at={at}
+          of={steps.length}
+          less={named('drawing.step-less')}
+          more={named('drawing.step-more')}
+          onStep={go}
+        >
           <Button tone={isDone(step) ? 'solid' : 'fire'} onPress={finish}>
             {say(isDone(step) ? 'build.not-done' : 'build.tick-done')}
           </Button>
-          <button
-            type="button"
-            aria-label={named('drawing.step-more')}
-            disabled={at === steps.length - 1}
-            onClick={() => {
-              go(1)
-            }}
-          >
-            <Icon name="next" />
-          </button>
-        </div>
+        </StepDock>
       }
     >
       <Course

@@ -1,4 +1,4 @@
-import type { Place } from '../route.ts'
+import type { CardAddress, Place } from '../route.ts'
 
 /** Decisions, in the order of the job, and the place where each card opens. */
 export const PLAN_CARDS = [
@@ -18,7 +18,7 @@ export type PlanCard = (typeof PLAN_CARDS)[number]
 export const isPlanCard = (card: string | null): card is PlanCard => PLAN_CARDS.some((one) => one === card)
 
 /** Where a typed field of the plan is changed: place and card of its box. */
-export function homeOf(field: string): { readonly place: Place; readonly card: string } {
+export function homeOf(field: string): { readonly place: Place; readonly card: CardAddress } {
   const [room = '', id = '', entry = ''] = field.split('.')
   if (room === 'offers') return { place: 'buy', card: `offer:${id}` }
   if (room === 'spending') return { place: 'buy', card: `paid:${id}` }

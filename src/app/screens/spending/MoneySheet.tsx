@@ -20,7 +20,7 @@ export interface MoneySheetProps {
 }
 
 /** Where each sheet closes to. */
-const HOME: Readonly<Record<MoneyCard['kind'], string | null>> = {
+const HOME: Readonly<Record<MoneyCard['kind'], MoneyCard['kind'] | null>> = {
   pay: null,
   spending: null,
   group: null,
