@@ -7,7 +7,7 @@ export const PLACES = ['plan', 'buy', 'build', 'run'] as const
 export type Place = (typeof PLACES)[number]
 
 /** What opens over a place, and over every place. A card about one record says which after a colon. */
-export const CARDS = {
+const CARDS = {
   plan: [...PLAN_CARDS, 'compare', 'cutting', 'repair'],
   buy: [...MONEY_CARDS, 'item', 'offer'],
   build: [...SITE_CARDS, 'crew'],
