@@ -1,4 +1,4 @@
-import { lazy, Suspense } from 'react'
+import { lazy, Suspense, useCallback, useState } from 'react'
 import { Patterns } from '../drawings/Patterns.tsx'
 import { Toast } from '../parts/Toast.tsx'
 import { clearNotice } from '../state/notices.ts'
@@ -11,6 +11,7 @@ import './app.css'
 import { Crash } from './Crash.tsx'
 import { FrontPage } from './front/FrontPage.tsx'
 import type { Route } from './route.ts'
+import { TermContext } from './terms/term-context.ts'
 import { useRoute } from './use-route.ts'
 
 // The screens of a plan bring the arithmetic and most words with them; the front page does not wait for those.
@@ -32,6 +33,9 @@ const HistoryScreen = lazy(() =>
   withWords(import('./history/HistoryScreen.tsx')).then((one) => ({ default: one.HistoryScreen })),
 )
 const Erased = lazy(() => withWords(import('./settings/Erased.tsx')).then((one) => ({ default: one.Erased })))
+const HowItWorks = lazy(() => withWords(import('./how/HowItWorks.tsx')).then((one) => ({ default: one.HowItWorks })))
+const TradeWords = lazy(() => withWords(import('./terms/TradeWords.tsx')).then((one) => ({ default: one.TradeWords })))
+const TermSheet = lazy(() => withWords(import('./terms/TermSheet.tsx')).then((one) => ({ default: one.TermSheet })))
 const NewPlan = lazy(() => loadNew().then(({ NewPlan: screen }) => ({ default: screen })))
 
 /** The whole app: one screen at a time, by the address. */
@@ -39,13 +43,32 @@ export function App() {
   const route = useRoute()
   useLanguage()
   const planId = 'id' in route ? route.id : null
+  const [asked, setAsked] = useState<{ readonly term: string; readonly at: Route } | null>(null)
+  const ask = useCallback(
+    (term: string) => {
+      setAsked({ term, at: route })
+    },
+    [route],
+  )
   return (
     <WordsProvider show={DEFAULT_SHOW}>
       <Patterns />
       <Crash key={planId} planId={planId}>
         <Suspense fallback={<Waiting text={say('app.opening-plan')} />}>
-          <Screen route={route} />
+          <TermContext value={ask}>
+            <Screen route={route} />
+          </TermContext>
         </Suspense>
+        {asked?.at === route && (
+          <Suspense>
+            <TermSheet
+              term={asked.term}
+              onClose={() => {
+                setAsked(null)
+              }}
+            />
+          </Suspense>
+        )}
       </Crash>
       <NoticeOfLate />
     </WordsProvider>
@@ -69,6 +92,10 @@ function Screen({ route }: { readonly route: Route }) {
       return <Settings />
     case 'trust':
       return <TrustPage />
+    case 'how':
+      return <HowItWorks />
+    case 'words':
+      return <TradeWords />
     case 'scan':
       return <ScanScreen />
     case 'take':

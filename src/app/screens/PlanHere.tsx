@@ -20,7 +20,8 @@ import { KeepingNotice } from './KeepingNotice.tsx'
 import { Page } from './Page.tsx'
 import { homeOf } from './plan/cards.ts'
 import { PlanPlace } from './plan/PlanPlace.tsx'
-import { cardHref, FRONT, placeHref, PLACES, type Route } from './route.ts'
+import { Hint } from './hints/Hint.tsx'
+import { cardHref, FRONT, HOW, placeHref, PLACES, type Route } from './route.ts'
 import { RunPlace } from './run/RunPlace.tsx'
 import { savingLine } from './saving-line.ts'
 import { useNow } from './use-now.ts'
@@ -158,6 +159,11 @@ function Places({
           >
             <KeepingNotice saving={open.saving} planId={id} />
             <DifferencesNotice href={cardHref(id, place, 'differences')} />
+            <Hint
+              key={place}
+              place={place}
+              more={place === 'plan' && <LinkButton href={HOW}>{say('front.how')}</LinkButton>}
+            />
             <Place route={route} worked={worked} />
           </Page>
           {route.card === 'within' && (

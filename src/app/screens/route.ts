@@ -28,6 +28,8 @@ export type Route =
   | { readonly screen: 'hand-over'; readonly id: string }
   | { readonly screen: 'history'; readonly id: string }
   | { readonly screen: 'trust' }
+  | { readonly screen: 'how' }
+  | { readonly screen: 'words' }
   | {
       readonly screen: 'plan'
       readonly id: string
@@ -37,6 +39,9 @@ export type Route =
     }
 
 const isPlace = (text: string | undefined): text is Place => PLACES.some((place) => place === text)
+
+const ALONE = ['new', 'settings', 'trust', 'scan', 'how', 'words'] as const
+const isAlone = (text: string | undefined): text is (typeof ALONE)[number] => ALONE.some((screen) => screen === text)
 
 const decoded = (text: string): string => {
   try {
@@ -50,7 +55,7 @@ const decoded = (text: string): string => {
 export function readRoute(hash: string): Route {
   const [path = '', query = ''] = hash.replace(/^#\/?/, '').split('?')
   const [screen, id, place, card] = path.split('/').map(decoded)
-  if (screen === 'new' || screen === 'settings' || screen === 'trust' || screen === 'scan') return { screen }
+  if (isAlone(screen)) return { screen }
   if (screen === 'take') return { screen, fragment: hash }
   if (id === undefined || id === '') return { screen: 'front' }
   if (screen === 'hand-over' || screen === 'history') return { screen, id }
@@ -70,6 +75,8 @@ export const NEW = '#/new'
 export const SETTINGS = '#/settings'
 export const SCAN = '#/scan'
 export const TRUST = '#/trust'
+export const HOW = '#/how'
+export const TRADE_WORDS = '#/words'
 
 export const handOverHref = (id: string): string => `#/hand-over/${encodeURIComponent(id)}`
 export const historyHref = (id: string): string => `#/history/${encodeURIComponent(id)}`

@@ -1,5 +1,5 @@
 import type { Plan } from '../../../core/plan/schema.ts'
-import { Button } from '../../parts/Button.tsx'
+import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { chooseAnswer } from '../../state/difference-actions.ts'
@@ -25,7 +25,14 @@ export function DifferencesSheet({ route, plan }: { readonly route: PlanRoute; r
   const close = useCloseCard(placeHref(route.id, route.place))
   return (
     <Sheet title={say('differences.title')} closeLabel={say('app.close')} onClose={close}>
-      {differences.length === 0 ? <p>{say('differences.none')}</p> : <p className="quiet">{say('differences.why')}</p>}
+      {differences.length === 0 ? (
+        <>
+          <p>{say('differences.none')}</p>
+          <LinkButton href={placeHref(route.id, route.place)}>{say('empty.to-plan')}</LinkButton>
+        </>
+      ) : (
+        <p className="quiet">{say('differences.why')}</p>
+      )}
       {differences.map((difference) => {
         const { path, kept } = difference
         const name = decisionName(path, (entry) => valueAt(plan, entry) ?? difference[kept].value, words)

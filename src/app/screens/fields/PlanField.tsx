@@ -4,6 +4,7 @@ import { Segments } from '../../parts/Picks.tsx'
 import { Stepper } from '../../parts/Stepper.tsx'
 import { inLine } from '../../words/show.ts'
 import { useWords } from '../../words/use-words.tsx'
+import { Marked } from '../terms/Marked.tsx'
 import { fieldWay, type FieldWay } from './field-way.ts'
 import { usePlan } from './plan-in-hand.ts'
 import { valueAt } from './value-at.ts'
@@ -78,7 +79,7 @@ export function NumberField({
       step={way.step}
       keyboard={way.keyboard}
       onChange={onChange}
-      help={help}
+      help={typeof help === 'string' ? <Marked text={help} /> : help}
       {...(refuse !== undefined && { refuse })}
       text={{
         show: way.show,

@@ -9,7 +9,7 @@ import { useApp } from '../../state/use-app.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { LanguageChoice } from '../LanguageChoice.tsx'
 import { Page } from '../Page.tsx'
-import { FRONT, NEW, SCAN, SETTINGS } from '../route.ts'
+import { FRONT, HOW, NEW, SCAN, SETTINGS, TRADE_WORDS } from '../route.ts'
 import { ExampleSheet } from './ExampleSheet.tsx'
 import { BackUpNudge } from './BackUpNudge.tsx'
 import './front.css'
@@ -82,6 +82,14 @@ export function FrontPage() {
       ) : (
         <PlanShelf rows={rows} onTools={setTooled} />
       )}
+      <div className="choices">
+        <LinkButton href={HOW} icon="run">
+          {say('front.how')}
+        </LinkButton>
+        <LinkButton href={TRADE_WORDS} icon="words">
+          {say('front.terms')}
+        </LinkButton>
+      </div>
       <BackUpNudge />
       <OfflineLine />
       <LanguageChoice />

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'react'
 import type { Plan } from '../../../core/plan/schema.ts'
-import { Button } from '../../parts/Button.tsx'
+import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Header } from '../../parts/Header.tsx'
 import { planHistory, restoreCopy, type PlanHistory } from '../../state/history-actions.ts'
 import { useApp } from '../../state/use-app.ts'
@@ -66,7 +66,12 @@ function History({ planId, plan }: { readonly planId: string; readonly plan: Pla
       ))}
       <h2>{say('history.copies')}</h2>
       <p className="quiet">{say('history.copies-why')}</p>
-      {history?.copies.length === 0 && <p>{say('history.no-copies')}</p>}
+      {history?.copies.length === 0 && (
+        <>
+          <p>{say('history.no-copies')}</p>
+          <LinkButton href={placeHref(planId, 'plan')}>{say('empty.to-plan')}</LinkButton>
+        </>
+      )}
       {isRefused && <p role="alert">{say('history.not-restored')}</p>}
       <ul>
         {history?.copies.map(({ atMs, why }) => (

@@ -7,6 +7,7 @@ import { useFieldInSight } from '../fields/use-field-in-sight.ts'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { placeHref } from '../route.ts'
 import { useCloseCard } from '../use-close-card.ts'
+import { CardWords } from '../terms/CardWords.tsx'
 import { KeyFigure } from '../working/Worked.tsx'
 import type { PlanCard } from './cards.ts'
 import { CatchCard } from './cards/CatchCard.tsx'
@@ -68,6 +69,7 @@ export function CardSheet({
       )}
       {findings.some(isHere) && <Findings findings={findings} only={isHere} />}
       <Card card={card} worked={worked} />
+      <CardWords card={card} />
     </Sheet>
   )
 }

@@ -1,10 +1,11 @@
-import { useState } from 'react'
+import { useState, type ReactNode } from 'react'
 import type { Finding } from '../../../core/basics/finding.ts'
 import { Button } from '../../parts/Button.tsx'
 import { FindingLine } from '../../parts/FindingLine.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import type { Words } from '../../words/words.ts'
 import { usePlanHand } from '../fields/plan-in-hand.ts'
+import { useMarked } from '../terms/Marked.tsx'
 
 const SHOWN_AT_FIRST = 4
 
@@ -41,11 +42,12 @@ export function Findings({
   const all = saidOnce(findings, words).filter(({ finding }) => only?.(finding) ?? true)
   const most = Math.max(SHOWN_AT_FIRST, all.filter(({ finding }) => finding.level === 'problem').length)
   const isLong = isShort && all.length > most + 1
+  const marked = useMarked(all.map(({ text }) => text))
   return (
     <div>
       <ul>
-        {(isLong && !isOpen ? all.slice(0, most) : all).map((one) => (
-          <OneFinding key={one.text} {...one} />
+        {(isLong && !isOpen ? all.slice(0, most) : all).map((one, index) => (
+          <OneFinding key={one.text} {...one} marked={marked[index]} />
         ))}
       </ul>
       {isLong && (
@@ -64,7 +66,7 @@ export function Findings({
   )
 }
 
-function OneFinding({ finding, text, numbers }: Said) {
+function OneFinding({ finding, marked, numbers }: Said & { readonly marked: ReactNode }) {
   const words = useWords()
   const { set } = usePlanHand()
   const { level, remedies } = finding
@@ -87,7 +89,7 @@ function OneFinding({ finding, text, numbers }: Said) {
         ))
       }
     >
-      {text}{' '}
+      {marked}{' '}
       {others.length > 0 && words.say('plan.also-at', { numbers: others.map((one) => words.number(one)).join(', ') })}
     </FindingLine>
   )

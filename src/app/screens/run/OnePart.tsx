@@ -2,7 +2,7 @@ import { useState } from 'react'
 import { LIMITS } from '../../../core/plan/limits.ts'
 import type { Upkeep } from '../../../core/plan/schema.ts'
 import { upkeepDue } from '../../../core/schedule/upkeep.ts'
-import { Button } from '../../parts/Button.tsx'
+import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { TextField } from '../../parts/TextField.tsx'
 import { showIsoDay, todayIso } from '../../words/dates.ts'
@@ -16,6 +16,7 @@ import { NumberField } from '../fields/PlanField.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
 import { KeyFigure } from '../working/Worked.tsx'
 import { firstUse } from './first-use.ts'
+import { cardHref } from '../route.ts'
 import type { RunSheetProps } from './RunSheet.tsx'
 import { dueText } from './upkeep-text.ts'
 
@@ -38,6 +39,7 @@ export function OnePart({ part, worked, log, onClose }: RunSheetProps & { readon
     return (
       <Sheet title={say('card.upkeep')} closeLabel={say('app.close')} onClose={onClose}>
         <p>{say('run.no-such-part')}</p>
+        <LinkButton href={cardHref(plan.id, 'run', 'upkeep')}>{say('card.upkeep')}</LinkButton>
       </Sheet>
     )
   const records = Object.entries(plan.run.upkeep)

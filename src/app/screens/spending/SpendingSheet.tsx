@@ -10,7 +10,7 @@ import { gotText } from '../buy/got-text.ts'
 import { itemName } from '../buy/line-text.ts'
 import { usePlan } from '../fields/plan-in-hand.ts'
 import { Findings } from '../plan/Findings.tsx'
-import { cardHref } from '../route.ts'
+import { cardHref, placeHref } from '../route.ts'
 import { KeyFigure, Worked } from '../working/Worked.tsx'
 import type { MoneySheetProps } from './MoneySheet.tsx'
 import { memberName } from './record-text.ts'
@@ -133,7 +133,13 @@ function Records({
   const words = useWords()
   const { say, money } = words
   const { plan } = usePlan()
-  if (records.length === 0) return <p className="quiet">{say('spent.none')}</p>
+  if (records.length === 0)
+    return (
+      <>
+        <p className="quiet">{say('spent.none')}</p>
+        <LinkButton href={placeHref(planId, 'buy')}>{say('empty.to-list')}</LinkButton>
+      </>
+    )
   const newestFirst = [...records].sort(([, a], [, b]) => ((a.day ?? '') < (b.day ?? '') ? 1 : -1))
   return (
     <ul>

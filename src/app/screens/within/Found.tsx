@@ -2,7 +2,7 @@ import type { Breadth } from '../../../core/choosing/usual-space.ts'
 import type { Design, DesignLimits, SearchState } from '../../../core/choosing/within-our-money.ts'
 import { CATALOGUE_UNITS } from '../../../core/plan/catalogue.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
-import { Button } from '../../parts/Button.tsx'
+import { Button, LinkButton } from '../../parts/Button.tsx'
 import { Course } from '../../parts/Course.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
@@ -10,6 +10,7 @@ import { unitText } from './design-text.ts'
 import { Designs } from './Designs.tsx'
 import { MoneyChart } from './MoneyChart.tsx'
 import { useMoneySearch } from './use-money-search.ts'
+import { cardHref } from '../route.ts'
 
 const BLOCKS = 14
 
@@ -56,7 +57,9 @@ export function Found({
         )}
       </div>
       {phase === 'stopped' && <Button onPress={onAgain}>{say('within.again')}</Button>}
-      {phase === 'ended' && state?.cheapest === null && <NoneFits state={state} limits={limits} />}
+      {phase === 'ended' && state?.cheapest === null && (
+        <NoneFits state={state} limits={limits} planId={worked.plan.id} />
+      )}
       {frontier.length > 0 && (
         <>
           <MoneyChart frontier={frontier} worked={worked} budgetMinor={limits.budgetMinor} />
@@ -80,10 +83,33 @@ export function Found({
 }
 
 /** Why nothing fits, and by how much. */
-function NoneFits({ state, limits }: { readonly state: SearchState; readonly limits: DesignLimits }) {
+function NoneFits({
+  state,
+  limits,
+  planId,
+}: {
+  readonly state: SearchState
+  readonly limits: DesignLimits
+  readonly planId: string
+}) {
   const { say, money } = useWords()
   const { cheapestAtAll: least } = state
-  if (least === null) return <p>{say('within.no-sound')}</p>
+  const ways = (
+    <div className="course-row">
+      {(['catch', 'walls'] as const).map((card) => (
+        <LinkButton key={card} href={cardHref(planId, 'plan', card)}>
+          {say(`card.${card}`)}
+        </LinkButton>
+      ))}
+    </div>
+  )
+  if (least === null)
+    return (
+      <>
+        <p>{say('within.no-sound')}</p>
+        {ways}
+      </>
+    )
   const short = least.totalMinor - limits.budgetMinor
   return (
     <>
@@ -99,6 +125,7 @@ function NoneFits({ state, limits }: { readonly state: SearchState; readonly lim
               bought: money(least.boughtInMinor),
             })}
       </p>
+      {ways}
     </>
   )
 }

@@ -14,6 +14,7 @@ import ground from './ground.json'
 import handOver from './hand-over.json'
 import groundFindings from './ground-findings.json'
 import groundWorking from './ground-working.json'
+import help from './help.json'
 import history from './history.json'
 import moneyFindings from './money-findings.json'
 import moneyWorking from './money-working.json'
@@ -49,6 +50,7 @@ export const planWords = {
   ...groundFindings,
   ...groundWorking,
   ...handOver,
+  ...help,
   ...history,
   ...moneyFindings,
   ...moneyWorking,
