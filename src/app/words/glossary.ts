@@ -32,7 +32,7 @@ export function markWords(text: string, glossary: Glossary, seen: Set<string> = 
   let from = 0
   for (const found of text.matchAll(finder)) {
     const [all, lead = '', ...words] = found
-    const index = words.findIndex((word) => word !== undefined)
+    const index = words.findIndex(Boolean)
     const key = keys[index]
     if (key === undefined || seen.has(key)) continue
     seen.add(key)
