@@ -24,40 +24,19 @@ export interface Derived<U extends Unit = Unit> {
 
 type Args = Readonly<Record<string, string | number>>
 
+const NONE: Readonly<Record<string, never>> = {}
+
 /** What the user decided: it stands in a box on some screen, and `field` says in which. */
-export const typed = <U extends Unit>(id: string, unit: U, value: number, field: string, args?: Args): Derived<U> => ({
-  id,
-  value,
-  unit,
-  inputs: {},
-  field,
-  ...(args && { args }),
-})
+export const typed = <U extends Unit>(id: string, unit: U, value: number, field: string, args?: Args): Derived<U> =>
+  args === undefined ? { id, value, unit, inputs: NONE, field } : { id, value, unit, inputs: NONE, field, args }
 
 /** A figure taken from a source. */
-export const cited = <U extends Unit>(
-  id: string,
-  unit: U,
-  value: number,
-  source: SourceId,
-  args?: Args,
-): Derived<U> => ({
-  id,
-  value,
-  unit,
-  inputs: {},
-  source,
-  ...(args && { args }),
-})
+export const cited = <U extends Unit>(id: string, unit: U, value: number, source: SourceId, args?: Args): Derived<U> =>
+  args === undefined ? { id, value, unit, inputs: NONE, source } : { id, value, unit, inputs: NONE, source, args }
 
 /** A figure that follows from placed things (a count, a measured solid), with no formula to show but a drawing to look at. */
-export const counted = <U extends Unit>(id: string, unit: U, value: number, args?: Args): Derived<U> => ({
-  id,
-  value,
-  unit,
-  inputs: {},
-  ...(args && { args }),
-})
+export const counted = <U extends Unit>(id: string, unit: U, value: number, args?: Args): Derived<U> =>
+  args === undefined ? { id, value, unit, inputs: NONE } : { id, value, unit, inputs: NONE, args }
 
 interface Extras {
   readonly source?: SourceId
@@ -78,7 +57,9 @@ export function derive<U extends Unit, const I extends Readonly<Record<string, D
 ): Derived<U> {
   const values: Record<string, number> = {}
   for (const symbol in inputs) values[symbol] = (inputs[symbol] as Derived).value
-  return { id, value: compute(values as { readonly [K in keyof I]: number }), unit, formula, inputs, ...extras }
+  const value = compute(values as { readonly [K in keyof I]: number })
+  // Spelled out: hundreds are made for every answer, and a spread costs more than all the rest.
+  return extras === undefined ? { id, value, unit, formula, inputs } : { id, value, unit, formula, inputs, ...extras }
 }
 
 /** The sum of like things, shown as a written sum: figures in a column, a rule, the total. */

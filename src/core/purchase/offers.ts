@@ -24,13 +24,24 @@ export const isPriced = (terms: Terms): terms is PricedTerms => terms.priceMinor
 /** The offers that fit a plan by item, in the order of their ids, so that every phone meets them in the same order. */
 export function offersByItem(plan: Plan): ReadonlyMap<string, readonly (readonly [string, Offer])[]> {
   const by = new Map<string, (readonly [string, Offer])[]>()
-  for (const entry of Object.entries(plan.offers).toSorted(([a], [b]) => byText(a, b))) {
+  for (const entry of inOrder(plan.offers)) {
     if (!isItemKey(entry[1].item) || !offerFits(plan, entry[1].item, entry[1])) continue
     const list = by.get(entry[1].item)
     if (list === undefined) by.set(entry[1].item, [entry])
     else list.push(entry)
   }
   return by
+}
+
+const ordered = new WeakMap<Plan['offers'], readonly (readonly [string, Offer])[]>()
+
+/** Offers in the order of their ids; the same offers are sorted once, however many designs are priced by them. */
+function inOrder(offers: Plan['offers']): readonly (readonly [string, Offer])[] {
+  const known = ordered.get(offers)
+  if (known !== undefined) return known
+  const sorted = Object.entries(offers).toSorted(([a], [b]) => byText(a, b))
+  ordered.set(offers, sorted)
+  return sorted
 }
 
 /**

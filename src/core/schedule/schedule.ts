@@ -1,5 +1,5 @@
 import { counted, derive, sumOf, typed, type Derived } from '../basics/derived.ts'
-import { wholeUp } from '../basics/count.ts'
+import { wholeDown, wholeUp } from '../basics/count.ts'
 import type { Finding } from '../basics/finding.ts'
 import type { Plan } from '../plan/schema.ts'
 import { calendarOf, type Calendar, type DayKind } from './calendar.ts'
@@ -65,17 +65,25 @@ export function schedule(plan: Plan, tasks: readonly Task[]): Schedule {
   const count = wholeUp(length)
   return {
     steps,
-    days: Array.from({ length: count }, (_, index) => ({
+    days: stepsByDay(steps, count).map((ids, index) => ({
       index,
       day: dated(index),
       kind: calendar.kindOf(index),
-      steps: steps.filter((step) => step.start < index + 1 && step.end > index).map((step) => step.id),
+      steps: ids,
     })),
     length: counted('schedule.length', 'day', count),
     readyDay: dated(count),
     labour: labourOf(plan, tasks),
     findings: [...crewFindings(plan, tasks, startNumber), ...tickFindings(steps, build.startDay)],
   }
+}
+
+/** For each day the steps of which a part falls on it, in their order. */
+function stepsByDay(steps: readonly Step[], count: number): string[][] {
+  const days = Array.from({ length: count }, (): string[] => [])
+  for (const { id, start, end } of steps)
+    for (let index = Math.max(0, wholeDown(start)); index < end; index++) days[index]?.push(id)
+  return days
 }
 
 const wholeDay = (time: number) => wholeUp(time + 1e-6) - 1
