@@ -2,13 +2,14 @@ import { beforeAll, describe, expect, it } from 'vitest'
 import { cutLengths } from '../../src/core/cutting/cut-lengths.ts'
 import { leastCostByMilp, milpSolver, waysToFill } from '../core/cutting/milp.ts'
 import { trayJob } from '../core/cutting/tray-jobs.ts'
+import { cases } from '../laws/cases.ts'
 import checks from './data/cutting-checks.json' with { type: 'json' }
 
 /** Nodes after which the solver is let off a job: it says nothing then, and another job is asked. */
 const MOST_NODES = 100
 /** Ways to fill a bar up to which a job is put to the solver: larger ones cost it minutes and say no more. */
 const MOST_WAYS = 60
-const JOBS = 300
+const JOBS = cases(300)
 /** Large jobs, with hundreds of ways, that the solver does finish: asked by name. */
 const LARGE = [3, 121]
 

@@ -5,6 +5,7 @@ import { byText } from '../basics/order.ts'
 import type { Finding } from '../basics/finding.ts'
 import type { Contribution } from '../plan/money-records.ts'
 import type { Plan } from '../plan/schema.ts'
+import { argsOf } from '../purchase/line.ts'
 
 /** One member's side of the book, minor units. */
 export interface MemberAccount {
@@ -74,7 +75,7 @@ export function groupAccount(plan: Plan): GroupAccount {
       spending
         .filter(([, record]) => record.paidBy === payer && record.kind === kind)
         .map(([key, { paidMinor, item }]) =>
-          typed('spent.record', 'money', paidMinor, `spending.${key}.paidMinor`, { item: `item.${item}` }),
+          typed('spent.record', 'money', paidMinor, `spending.${key}.paidMinor`, argsOf(item)),
         )
     return derive(
       id,

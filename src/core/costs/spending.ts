@@ -59,10 +59,10 @@ export function spendingAccount(plan: Plan, lines: readonly PurchaseLine[], cost
   const others = records
     .filter(([, { item }]) => !isItemKey(item))
     .map(([key, { kind, paidMinor }]) => {
-      const p = typed('spent.record', 'money', paidMinor, `spending.${key}.paidMinor`, { item: 'item.other' })
+      const p = typed('spent.record', 'money', paidMinor, `spending.${key}.paidMinor`, argsOf(OTHER_THINGS))
       return kind === 'purchase'
         ? p
-        : derive('spent.record-back', 'money', '0 − p', { p }, (of) => 0 - of.p, { args: { item: 'item.other' } })
+        : derive('spent.record-back', 'money', '0 − p', { p }, (of) => 0 - of.p, { args: argsOf(OTHER_THINGS) })
     })
   const paid = sumOf('spent.paid', 'money', [...items.map((one) => one.paid), ...others])
   const toPay = sumOf(

@@ -1,4 +1,4 @@
-import { derive, typed, type Derived } from '../basics/derived.ts'
+import { cited, derive, typed, type Derived } from '../basics/derived.ts'
 import type { Range } from '../basics/range.ts'
 import type { Plan } from '../plan/schema.ts'
 import { dressedFish } from './dressed-fish.ts'
@@ -44,8 +44,9 @@ export function drying(plan: Plan, fresh: Derived<'kg'>): Drying {
   const product = productOf(dressed, left)
   const yieldOfFresh = derive('drying.yield-of-fresh', '1', 'P / W', { P: product, W: fresh }, (v) => v.P / v.W)
   const kind = productAt(fish.moistureFinal)
+  // A fish that was drier when landed than the product's end is not made wetter.
   const end = (moisture: number) => {
-    const at = typed('drying.band-end', '1', Math.min(moisture, fish.moistureFresh), 'catch.moistureFinal')
+    const at = moisture < fish.moistureFresh ? cited('drying.band-end', '1', moisture, kind.source) : before
     return productOf(dressed, yieldFrom(before, at))
   }
   return {

@@ -1,7 +1,7 @@
 import { cited, counted, derive, sumOf, typed, type Derived } from '../basics/derived.ts'
 import { lotsFor, wholeUp } from '../basics/count.ts'
 import type { Offer } from '../plan/schema.ts'
-import { itemOf, type ItemKey } from '../quantities/items.ts'
+import { isItemKey, itemOf, type ItemKey } from '../quantities/items.ts'
 import type { Need } from '../quantities/need.ts'
 import type { Terms } from './offers.ts'
 
@@ -62,7 +62,7 @@ export function itemTotal(item: ItemKey, needs: readonly Need[]): ItemTotal {
 }
 
 type Args = Readonly<Record<string, string>>
-export const argsOf = (item: ItemKey): Args => ({ item: `item.${item}` })
+export const argsOf = (item: string): Args => ({ item: isItemKey(item) ? `item.${item}` : 'item.other' })
 
 /** Lots taken of one offer. */
 interface Pick {
