@@ -15,7 +15,9 @@ const USUAL_SETBACK_M = 0.03
 /** The frame ends at least this far inside the outer face of the wall. Common practice. */
 const LEAST_EDGE_M = 0.01
 /** A handle that a gloved hand can close around. Common practice. */
-const LEAST_HANDLE_M = 0.1
+export const LEAST_HANDLE_M = 0.1
+/** Clear between the handles of neighbouring trays for a hand in a glove to close around one. Common practice. */
+const LEAST_HAND_M = 0.04
 /** Usual and greatest number of trays in a stack: FAO field reports have 4–5, 8 and at most 15. */
 export const TALL_STACK = 12
 export const TALLEST_STACK = 15
@@ -94,6 +96,16 @@ function seatingFindings(plan: Plan, frame: Measured): Finding[] {
         'trays-clash',
         { by: metres(2 * (bearingM - room.sharedM)), wall: metres(frame.wall.value), gap: metres(gapM) },
         fits,
+      ),
+    )
+  const apartM = frame.wall.value - 2 * bearingM
+  if (plan.chambers.count > 1 && bearingM <= roomM + SAME_LENGTH_M && apartM < LEAST_HAND_M - SAME_LENGTH_M)
+    found.push(
+      finding(
+        'caution',
+        'handles-close',
+        { apart: metres(apartM), least: metres(LEAST_HAND_M) },
+        fittingRemedies((frame.wall.value - LEAST_HAND_M) / 2, railThicknessM),
       ),
     )
   const insideM = frame.wall.value - bearingM - handleM

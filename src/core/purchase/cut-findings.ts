@@ -1,6 +1,13 @@
 import type { Finding, Remedy } from '../basics/finding.ts'
+import { wholeModulesIn } from '../basics/count.ts'
+import { LEAST_HANDLE_M } from '../fish/tray-findings.ts'
+import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
-import type { ItemKey } from '../quantities/items.ts'
+import { itemOf, type ItemKey } from '../quantities/items.ts'
+import type { Terms } from './offers.ts'
+
+const MILLIMETRE = 0.001
+const CENTIMETRE = 0.01
 
 /** What stands in the way of cutting; the rest of the list is bought all the same. */
 const finding = (
@@ -11,21 +18,80 @@ const finding = (
   remedies: readonly Remedy[] = [],
 ): Finding => ({ level, kind, args, card, remedies })
 
-export const pieceTooLong = (item: ItemKey, lengthM: number, longestM: number): Finding =>
+/** A piece that no length on offer gives, with the sizes that would come out of the longest. */
+export const pieceTooLong = (plan: Plan, item: ItemKey, lengthM: number, longestM: number): Finding =>
   finding(
     'problem',
     'buy.piece-too-long',
     { item: `item.${item}`, length: { value: lengthM, unit: 'm' }, longest: { value: longestM, unit: 'm' } },
     'money',
+    item === 'rail' ? shorterRail(plan, lengthM - longestM) : item === 'cover-board' ? sheetCover(plan) : [],
   )
 
-/** An offer of a roll or sheet that does not say how wide it is. */
-export const widthMissing = (item: ItemKey): Finding =>
-  finding('problem', 'buy.width-missing', { item: `item.${item}` }, 'money')
+/** A rail by so much shorter: shorter handles while a hand still holds them, or a smaller chamber. */
+function shorterRail({ trays, chambers }: Plan, byM: number): Remedy[] {
+  const handleM = wholeModulesIn(trays.handleM - byM / 2, MILLIMETRE) / 1000
+  return [
+    ...(handleM < LEAST_HANDLE_M
+      ? []
+      : [
+          {
+            kind: 'set-handle',
+            args: { handle: { value: handleM, unit: 'm' as const } },
+            set: { 'trays.handleM': handleM },
+          },
+        ]),
+    ...smallerChamber(chambers.clearSideM - byM),
+  ]
+}
 
-/** Whole rolls so short, or so narrow, that no square comes out of one. */
-export const rollTooShort = (item: ItemKey, sideM: number): Finding =>
-  finding('problem', 'buy.roll-too-short', { item: `item.${item}`, side: { value: sideM, unit: 'm' } }, 'money')
+/** The clear side brought down to whole centimetres, where a kiln may be so small. */
+function smallerChamber(mostM: number): Remedy[] {
+  const sideM = wholeModulesIn(mostM, CENTIMETRE) / 100
+  return sideM < LIMITS['chambers.clearSideM'].min
+    ? []
+    : [
+        {
+          kind: 'set-clear-side',
+          args: { side: { value: sideM, unit: 'm' } },
+          set: { 'chambers.clearSideM': sideM },
+        },
+      ]
+}
+
+const sheetCover = ({ trays }: Plan): Remedy[] =>
+  trays.cover === 'sheet' ? [] : [{ kind: 'set-cover-sheet', args: {}, set: { 'trays.cover': 'sheet' } }]
+
+/** Offers of a roll or sheet that do not say how wide it is; the usual width of the trade is offered. */
+export function widthMissing(item: ItemKey, offers: readonly Pick<Terms, 'id'>[]): Finding {
+  const widthM = itemOf(item).widthM
+  const named = offers.flatMap(({ id }) => (id === null ? [] : [id]))
+  return finding(
+    'problem',
+    'buy.width-missing',
+    { item: `item.${item}` },
+    'money',
+    widthM === undefined || named.length === 0
+      ? []
+      : [
+          {
+            kind: 'set-width',
+            args: { width: { value: widthM, unit: 'm' } },
+            set: Object.fromEntries(named.map((id) => [`offers.${id}.widthM`, widthM])),
+          },
+        ],
+  )
+}
+
+/** Whole rolls so short that no square comes out of one, with the chamber whose squares would. */
+export const rollTooShort = (plan: Plan, item: ItemKey, sideM: number, longestM: number): Finding =>
+  finding(
+    'problem',
+    'buy.roll-too-short',
+    { item: `item.${item}`, side: { value: sideM, unit: 'm' } },
+    'money',
+    smallerChamber(plan.chambers.clearSideM - (sideM - longestM)),
+  )
 
 /** A cover larger than any sheet: its parts need a rail under each joint. */
 export function coverJoined({ trays }: Plan, sideM: number, parts: number): Finding {

@@ -30,10 +30,10 @@ export function flatLines(plan: Plan, total: ItemTotal, offers: readonly Terms[]
   const piece = squaresOf(total)
   if (piece === undefined) return { lines: [], plan: null, findings: [] }
   const wide = offers.filter(({ widthM }) => widthM > 0)
-  if (wide.length === 0) return { lines: [], plan: null, findings: [widthMissing(total.item)] }
+  if (wide.length === 0) return { lines: [], plan: null, findings: [widthMissing(total.item, offers)] }
   return itemOf(total.item).cut === 'sheets'
     ? fromSheets(plan, total, piece, wide, effort)
-    : fromRolls(total, piece, wide, effort)
+    : fromRolls(plan, total, piece, wide, effort)
 }
 
 /** All squares of an item: those of one tray are as large as those of any other. */
@@ -73,9 +73,18 @@ function fromSheets(
   return { lines, plan: { kind: 'sheets', plan: cut }, findings }
 }
 
-function fromRolls(total: ItemTotal, piece: Piece, terms: readonly Terms[], effort?: CuttingEffort): FlatCut {
+function fromRolls(
+  plan: Plan,
+  total: ItemTotal,
+  piece: Piece,
+  terms: readonly Terms[],
+  effort?: CuttingEffort,
+): FlatCut {
   const picks = cheapestRolls(piece, terms, effort)
-  if (picks.length === 0) return { lines: [], plan: null, findings: [rollTooShort(total.item, piece.lengthM)] }
+  if (picks.length === 0) {
+    const longestM = Math.max(...terms.map(({ lotSize }) => lotSize))
+    return { lines: [], plan: null, findings: [rollTooShort(plan, total.item, piece.lengthM, longestM)] }
+  }
   return {
     lines: picks.map((pick) => rollLine(total, piece, pick)),
     plan: { kind: 'roll', rolls: picks.map(({ terms: { widthM }, plan }) => ({ widthM, plan })) },

@@ -49,7 +49,7 @@ export function lengthLines(
     ),
     plan: cut,
     findings: cut.problems.flatMap((problem) =>
-      problem.kind === 'piece-too-long' ? [pieceTooLong(total.item, problem.lengthM, problem.longestM)] : [],
+      problem.kind === 'piece-too-long' ? [pieceTooLong(plan, total.item, problem.lengthM, problem.longestM)] : [],
     ),
   }
 }

@@ -18,6 +18,7 @@ import { MoneyCard } from './cards/MoneyCard.tsx'
 import { OpeningsCard } from './cards/OpeningsCard.tsx'
 import { PlaceCard } from './cards/PlaceCard.tsx'
 import { ShowCard } from './cards/ShowCard.tsx'
+import { TrayPicture } from './cards/TrayPicture.tsx'
 import { TraysCard } from './cards/TraysCard.tsx'
 import { WallsCard } from './cards/WallsCard.tsx'
 import { Findings } from './Findings.tsx'
@@ -67,6 +68,7 @@ export function CardSheet({
           <KilnDrawing view={view} worked={worked} findings={findings} />
         </div>
       )}
+      {card === 'trays' && <TrayPicture worked={worked} />}
       {findings.some(isHere) && <Findings findings={findings} only={isHere} />}
       <Card card={card} worked={worked} />
       <CardWords card={card} />
@@ -87,7 +89,7 @@ function Card({ card, worked }: { readonly card: PlanCard; readonly worked: Work
     case 'ground':
       return <GroundCard worked={worked} />
     case 'trays':
-      return <TraysCard />
+      return <TraysCard worked={worked} />
     case 'place':
       return <PlaceCard worked={worked} />
     case 'mixes':

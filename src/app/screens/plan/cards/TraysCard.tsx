@@ -1,14 +1,16 @@
+import type { WorkedOut } from '../../../../core/work-out.ts'
 import { LinkButton } from '../../../parts/Button.tsx'
 import { useWords } from '../../../words/use-words.tsx'
 import { PlanChoice } from '../../fields/PlanChoice.tsx'
 import { PlanField } from '../../fields/PlanField.tsx'
 import { usePlan } from '../../fields/plan-in-hand.ts'
 import { cardHref } from '../../route.ts'
+import { KeyFigure } from '../../working/Worked.tsx'
 import { OwnedPart } from './OwnedPart.tsx'
 import { LengthsSold, SectionPick } from './StockPart.tsx'
 
 /** Trays: how many, of what timber, how they sit clear of the fire. */
-export function TraysCard() {
+export function TraysCard({ worked }: { readonly worked: WorkedOut }) {
   const { say } = useWords()
   const { plan } = usePlan()
   return (
@@ -17,6 +19,7 @@ export function TraysCard() {
         <PlanField at="trays.perChamber" />
         <PlanField at="trays.spares" />
       </div>
+      <TrayFigures worked={worked} />
       <h3>{say('trays.seat')}</h3>
       <div className="fields">
         <PlanField at="trays.setbackM" />
@@ -52,5 +55,28 @@ export function TraysCard() {
         {say('repair.title')}
       </LinkButton>
     </>
+  )
+}
+
+/** What one tray weighs and takes, and how high a full stack stands: each opens its working. */
+function TrayFigures({ worked: { tray } }: { readonly worked: WorkedOut }) {
+  const { named } = useWords()
+  const { mass, fixings } = tray
+  const figures = [
+    tray.count,
+    mass.empty,
+    mass.loaded,
+    tray.stackHeight,
+    tray.topHeight,
+    fixings.nails,
+    fixings.nailMass,
+    fixings.staples,
+  ]
+  return (
+    <div className="figs">
+      {figures.map((of) => (
+        <KeyFigure key={of.id} label={named(`working.${of.id}`)} of={of} />
+      ))}
+    </div>
   )
 }
