@@ -53,7 +53,7 @@ describe('the laws', () => {
     ['src/core/basics/a.ts', "import type { SourceId } from '../sources/sources.ts'"],
     ['src/core/plan/a.ts', "import units from '../../../shared/units.json' with { type: 'json' }"],
     ['src/core/work-out.ts', "import { a } from './documents/a.ts'"],
-    ['src/core/basics/count.ts', 'export const up = (n: number) => Math.ceil(n)'],
+    ['src/core/basics/count.ts', '/** Up to a whole. */\nexport const up = (n: number) => Math.ceil(n)'],
     ['src/core/heat/a.ts', '// Math.floor and new Date() in a comment\nexport const text = "Math.random() of Date"'],
     ['src/device/database/a.ts', "import { b } from '../sharing/b.ts'\nimport { openDB } from 'idb'"],
     [
@@ -97,6 +97,7 @@ describe('the laws', () => {
     ['a clock', 'src/core/schedule/a.ts', 'export const now = Date.now()'],
     ['a date as a type', 'src/core/schedule/a.ts', 'export interface Day { readonly at: Date }'],
     ['dice, even where counting is done', 'src/core/basics/count.ts', 'export const n = Math.random()'],
+    ['a function without a word', 'src/core/heat/a.ts', 'export const flow = (areaM2: number) => areaM2 * 2'],
     ['a default export', 'src/app/state/a.ts', 'export default 1'],
     ['a file too long', 'src/app/parts/a.css', 'a {}\n'.repeat(301)],
     ['a barrel', 'src/core/plan/index.ts', 'export const a = 1'],

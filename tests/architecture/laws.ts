@@ -40,7 +40,7 @@ function sizeBreaches(file: string, text: string): string[] {
 
 function codeBreaches(file: string, text: string): string[] {
   if (!/\.tsx?$/.test(file)) return []
-  const { program, module, errors } = parseSync(file, text)
+  const { program, module, comments, errors } = parseSync(file, text)
   if (errors.length > 0) return [`${file}: cannot be read: ${errors[0]?.message ?? ''}`]
   const found: string[] = []
   const says = (what: string) => found.push(`${file}: ${what}`)
@@ -50,6 +50,8 @@ function codeBreaches(file: string, text: string): string[] {
     ...module.staticExports.flatMap((one) => one.entries.flatMap((entry) => entry.moduleRequest?.value ?? [])),
   ]
   const inCore = file.startsWith('src/core/')
+  const isDescribed = (start: number) =>
+    comments.some((one) => one.value.startsWith('*') && one.end < start && text.slice(one.end, start).trim() === '')
   new Visitor({
     ImportExpression({ source }) {
       if (source.type === 'Literal' && typeof source.value === 'string') asked.push(source.value)
@@ -60,6 +62,16 @@ function codeBreaches(file: string, text: string): string[] {
     },
     ExportDefaultDeclaration() {
       says('named exports only')
+    },
+    ExportNamedDeclaration({ declaration, start }) {
+      if (!inCore || isDescribed(start)) return
+      const named =
+        declaration?.type === 'VariableDeclaration'
+          ? declaration.declarations.find(({ init }) => init?.type === 'ArrowFunctionExpression')?.id
+          : declaration?.type === 'FunctionDeclaration'
+            ? declaration.id
+            : null
+      if (named?.type === 'Identifier') says(`${named.name} does not say what it gives, in which unit, by which source`)
     },
     Identifier({ name }) {
       if (inCore && name === 'Date') says('no clock in the core')

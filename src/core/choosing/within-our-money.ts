@@ -144,6 +144,7 @@ const isCheaper = (one: Design, than: Design | null): boolean =>
   one.totalMinor < than.totalMinor ||
   (one.totalMinor === than.totalMinor && one.freshKgPerDay > than.freshKgPerDay)
 
+/** Whether a design keeps every limit: money in minor units, days of building, money spent on what is bought in. */
 export const fits = (design: Design, { budgetMinor, mostDays, mostBoughtInMinor }: DesignLimits): boolean =>
   design.totalMinor <= budgetMinor &&
   (mostDays === null || design.days <= mostDays) &&
@@ -164,6 +165,7 @@ export interface GivenUp {
   readonly moneyMinor: number
 }
 
+/** Fish, days and money by which a design falls behind the best of each among others. */
 export function givenUp(design: Design, among: readonly Design[]): GivenUp {
   const all = [design, ...among]
   return {

@@ -19,6 +19,10 @@ export interface Costs extends Totals {
   readonly sellers: readonly SellerCost[]
 }
 
+/**
+ * The totals with their lines told apart by part of the kiln and by seller; each way adds up to the same subtotal in
+ * minor units.
+ */
 export const costs = (totals: Totals, lines: readonly PurchaseLine[]): Costs => ({
   ...totals,
   sections: sectionCosts(lines),

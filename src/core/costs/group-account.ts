@@ -63,6 +63,10 @@ interface Given {
   readonly given: Derived<'money'>
 }
 
+/**
+ * The book of the group in minor units: what came in, what left the box, what each has put in less a share by weight
+ * of what was used up, and the payments that settle it.
+ */
 export function groupAccount(plan: Plan): GroupAccount {
   const contributions = Object.entries(plan.contributions)
     .toSorted(([a], [b]) => byText(a, b))

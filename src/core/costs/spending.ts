@@ -47,6 +47,10 @@ export interface SpendingAccount {
   readonly findings: readonly Finding[]
 }
 
+/**
+ * What was really bought and paid against the list: forecast = paid + what the rest costs at the prices on hand; over
+ * = forecast − planned, before the reserve.
+ */
 export function spendingAccount(plan: Plan, lines: readonly PurchaseLine[], costs: Costs): SpendingAccount {
   const records = Object.entries(plan.spending).toSorted(([a], [b]) => byText(a, b))
   const offers = offersByItem(plan)

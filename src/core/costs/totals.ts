@@ -16,6 +16,10 @@ export interface Totals {
   readonly findings: readonly Finding[]
 }
 
+/**
+ * Subtotal of the priced lines, reserve as a share of it rounded to the minor unit, total, and what the budget
+ * leaves.
+ */
 export function totals(plan: Plan, lines: readonly PurchaseLine[]): Totals {
   const priced = lines.flatMap(({ cost }) => (cost === null ? [] : [cost]))
   const unpriced = lines.filter((line) => line.cost === null).map((line) => line.item)

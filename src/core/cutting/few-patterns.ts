@@ -45,6 +45,7 @@ export function tidied(fillings: readonly Filling[], job: TidyJob): { sequence: 
   return { sequence, tidiness: { patterns: fillings.length, setUps: sequence.setUps, longestKept } }
 }
 
+/** Fewer patterns first, then fewer set-ups of the stop, then the longer offcut kept. */
 export const isTidier = (a: Tidiness, b: Tidiness): boolean =>
   a.patterns !== b.patterns
     ? a.patterns < b.patterns

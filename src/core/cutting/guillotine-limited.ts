@@ -118,6 +118,7 @@ const asResult = (block: Block, bound: number): RichestSheet => ({
   counts: [...block.counts],
 })
 
+/** A block of one piece, lying one way, among n kinds of piece. */
 export function singleBlock(way: Lying, n: number): Block {
   const counts = new Float64Array(n)
   counts[way.item] = 1
@@ -125,6 +126,7 @@ export function singleBlock(way: Lying, n: number): Block {
   return { length: way.length, width: way.width, value: way.value, counts, tree }
 }
 
+/** How many of each kind two blocks hold together; nothing where that is more than is wanted of some kind. */
 export function sumWithin(a: Vector, b: Vector, items: readonly { readonly most: number }[]): Vector | undefined {
   for (let i = 0; i < a.length; i++) if (at(a, i) + at(b, i) > (items[i]?.most ?? 0)) return undefined
   return a.map((v, i) => v + at(b, i))

@@ -14,6 +14,10 @@ export interface LossySteps {
   readonly kind: Vector
 }
 
+/**
+ * Surpluses and columns outside the basis that lose no more than `most`, in the money of the bound; a barred column
+ * is left out.
+ */
 export function lossySteps(
   columns: Columns,
   bound: LinearBound,

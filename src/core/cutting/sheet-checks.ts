@@ -25,7 +25,9 @@ export interface CheckedSheets {
   readonly problems: readonly SheetProblem[]
 }
 
+/** A length in metres that is at least one tick. */
 export const isSize = (x: number): boolean => Number.isFinite(x) && x > 0 && toTicks(x) > 0
+/** A whole number, none included. */
 export const isCount = (x: number): boolean => Number.isSafeInteger(x) && x >= 0
 const MOST_PIECES = 1e5
 

@@ -7,6 +7,7 @@ export type Vector = Float64Array
 /** The i-th number of a vector; the index is the caller's promise. */
 export const at = (vector: Vector, i: number): number => vector[i] as number
 
+/** Numbers as a vector. */
 export const vectorOf = (values: readonly number[]): Vector => Float64Array.from(values)
 
 /** Greatest common divisor of whole numbers of any sign; 0 only for two zeros. */

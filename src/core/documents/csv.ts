@@ -7,6 +7,10 @@ export interface CsvText {
 
 export type Separator = ',' | ';' | '\t'
 
+/**
+ * A text table as rows of cells, with the number of the line that each begins on (RFC 4180: quotes may hold
+ * separators, line ends and doubled quotes).
+ */
 export function readCsv(text: string, separator: Separator): CsvText {
   const rows: { line: number; cells: string[] }[] = []
   let cells: string[] = []

@@ -25,6 +25,7 @@ export interface MaterialsGroup {
 
 const ERRANDS: readonly Offer['seller'][] = ['block-maker', 'hardware', 'timber', 'sand-stone', 'labour']
 
+/** What to take to each seller, and what costs nothing. */
 export const materialsList = (bought: Pick<Purchase, 'free'>, costs: Costs): MaterialsList => ({
   groups: costs.sellers
     .map(({ lines, ...group }) => ({ ...group, rows: lines }))

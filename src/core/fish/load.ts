@@ -51,6 +51,7 @@ const greatestDay = ({ catch: fish }: Plan): Derived<'kg'> =>
     ? typed('catch.peak', 'kg', fish.peakKgPerDay, 'catch.peakKgPerDay')
     : typed('catch.usual', 'kg', fish.freshKgPerDay, 'catch.freshKgPerDay')
 
+/** Fish on a tray, in a chamber and in a firing, kg, and trays, firings and chambers for the catch of a day. */
 export function fishLoad(plan: Plan): FishLoad {
   const { catch: fish, chambers, trays } = plan
   const perTray = fishPerTray(plan, traySizes(plan))

@@ -31,6 +31,7 @@ export interface TrayFixings {
   readonly staples: Derived<'piece'>
 }
 
+/** Nails of one tray, pieces and kg, two for each corner and batten end; staples by their spacing along the mesh. */
 export function trayFixings({ trays }: Plan, { mesh, batten }: TraySizes): TrayFixings {
   const n = typed('tray.battens', 'piece', trays.battens, 'trays.battens')
   const corners = counted('tray.corners', 'piece', 4)

@@ -32,6 +32,7 @@ export interface TrayFrame extends TraySizes {
   readonly findings: readonly Finding[]
 }
 
+/** Sizes of one tray, m, from the inside of the chamber; its mass when loaded, kg; and what does not fit. */
 export function trayFrame(plan: Plan): TrayFrame {
   const sizes = traySizes(plan)
   const wall = wallThickness(plan)

@@ -30,6 +30,7 @@ const APRON_THICKNESS_M = 0.075
 /** Fall of a surface away from a building, m per m. */
 export const SURFACE_FALL = 0.05
 
+/** Soil dug, put back and carried off, m³, under ground that may slope; loose soil by the swell of its kind. */
 export function earthworksOf(plan: Plan, outline: Outline, footing: Footing, belowM: number): Earthworks {
   const soil = soilOf(plan.ground.soil)
   const hearthSlab = hearthConcrete(plan, outline)

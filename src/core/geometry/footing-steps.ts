@@ -57,6 +57,10 @@ const levelSteps = ({ plane, trench, gaugeM }: Slope, refused: StepRefusal | nul
 /** Whole courses that bring the footing as far under this ground as it is under the front left peg. */
 const coursesUnder = (groundM: number, gaugeM: number): number => modulesToCover(Math.max(0, -groundM), gaugeM)
 
+/**
+ * Where the footing steps with the ground, each step a whole number of courses and no higher than the footing is
+ * thick, m.
+ */
 export function footingSteps(slope: Slope): FootingSteps {
   const { plane, trench, gaugeM, thicknessM } = slope
   const lowest = lowestGround(plane, trench.outline)

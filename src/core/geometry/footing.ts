@@ -64,6 +64,7 @@ const spansOf = (rects: readonly Rect[], whole: Rect, low: 'x0M' | 'y0M', high: 
   })
 }
 
+/** Plan and volume of the footing concrete and of the layers under it, m, m² and m³. */
 export function footingOf(plan: Plan, outline: Outline, levels: KilnLevels): Footing {
   const p = typed('footing-projection', 'm', plan.ground.projectionM, 'ground.projectionM')
   const c = typed('footing-thickness', 'm', plan.ground.thicknessM, 'ground.thicknessM')
@@ -112,6 +113,7 @@ export function footingOf(plan: Plan, outline: Outline, levels: KilnLevels): Foo
   }
 }
 
+/** The slope of the ground along the front and toward the back, m of rise a metre. */
 export const groundOf = ({ ground }: Plan): GroundPlane => ({ across: ground.slopeAcross, back: ground.slopeBack })
 
 /** What the slope adds to the depth, down to what was typed, for a trench dug to one level: its middle is the kiln's middle. */

@@ -46,6 +46,10 @@ function stackMass({ trays }: Plan, { mass }: TrayFrame): Derived<'kg'> {
   return derive('stack-mass', 'kg', 'k·m + e', { k, m: mass.loaded, e: mass.empty }, (v) => v.k * v.m + v.e)
 }
 
+/**
+ * Weight on the footing, pressure on the ground, Pa, against what the soil is presumed to bear, and the footing's own
+ * proportions.
+ */
 export function foundationOf(plan: Plan, geometry: KilnGeometry, tray: TrayFrame): Foundation {
   const soil = soilOf(plan.ground.soil)
   const w = wallWeight(plan)

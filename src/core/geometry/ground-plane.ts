@@ -21,6 +21,7 @@ const cornersOf = ({ x0M, x1M, y0M, y1M }: Rect) =>
 export const lowestGround = (plane: GroundPlane, over: Rect): number =>
   Math.min(...cornersOf(over).map(([xM, yM]) => groundAt(plane, xM, yM)))
 
+/** The highest ground over a rectangle, m: a plane is highest at a corner. */
 export const highestGround = (plane: GroundPlane, over: Rect): number =>
   Math.max(...cornersOf(over).map(([xM, yM]) => groundAt(plane, xM, yM)))
 

@@ -25,6 +25,7 @@ export interface KilnGeometry extends Outline {
   readonly tapeRuns: readonly TapeRun[]
 }
 
+/** The kiln set out: outline, walls, openings, footing and dig, m. */
 export function kilnGeometry(plan: Plan, levels: KilnLevels): KilnGeometry {
   const outline = outlineOf(plan)
   const footing = footingOf(plan, outline, levels)

@@ -14,6 +14,7 @@ export interface OffsetPeg {
   readonly yM: number
 }
 
+/** The eight pegs, two for each outside face, clear of the dig, m from corner A. */
 export function offsetPegs({ outside, footing }: Pick<KilnGeometry, 'outside' | 'footing'>): OffsetPeg[] {
   const out = footing.projection.value + CLEAR_OF_DIG_M
   const { x1M: L, y1M: D } = outside

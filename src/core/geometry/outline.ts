@@ -23,6 +23,7 @@ export interface Outline {
   readonly ring: Shape
 }
 
+/** Outside of the kiln and its chambers, m: n square chambers in a row, with walls between and around. */
 export function outlineOf(plan: Plan): Outline {
   const n = typed('chamber-count', 'piece', plan.chambers.count, 'chambers.count')
   const a = typed('clear-side', 'm', plan.chambers.clearSideM, 'chambers.clearSideM')
@@ -74,6 +75,7 @@ export interface TapeRun {
   readonly marks: readonly TapeMark[]
 }
 
+/** Running measures along the front and the side, each from one end, m. */
 export function tapeRuns(outline: Outline, plan: Plan): TapeRun[] {
   const { clearSide: a, wall: t, outsideLength: L, outsideDepth: D, chambers } = outline
   const w = typed('opening-width', 'm', plan.openings.widthM, 'openings.widthM')

@@ -30,6 +30,7 @@ export interface SettingOutBearings {
   readonly points: readonly { readonly id: string; readonly eastM: number; readonly northM: number }[]
 }
 
+/** Pegs, diagonals, boards and the steps of setting out, lengths in m, bearings in degrees. */
 export function settingOut(geometry: KilnGeometry, facing: Facing, declinationDeg: number): SettingOut {
   const pegs = tapePegs(geometry)
   const offsets = offsetPegs(geometry)

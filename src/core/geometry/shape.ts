@@ -14,8 +14,10 @@ export interface Shape {
   readonly holes: readonly Rect[]
 }
 
+/** A rectangle by its sides, m. */
 export const rect = (x0M: number, x1M: number, y0M: number, y1M: number): Rect => ({ x0M, x1M, y0M, y1M })
 
+/** Its area, m². */
 export const rectArea = ({ x0M, x1M, y0M, y1M }: Rect): number => (x1M - x0M) * (y1M - y0M)
 
 /** Every side moved out by a distance; in, where it is negative. */

@@ -40,6 +40,7 @@ const practice = {
 /** Room kept between the top of a full stack and the sheets, m: common practice. */
 const OVER_STACK_M = 1
 
+/** Posts and roof over the kiln, m and m²; nothing where no shelter is wanted. */
 export function shelterOf({ place }: Plan, { outsideLength: L, outsideDepth: D }: KilnGeometry): Shelter | null {
   if (place.shelter === 'none') return null
   const o = typed('shelter-overhang', 'm', place.shelterOverhangM, 'place.shelterOverhangM')

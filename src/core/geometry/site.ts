@@ -18,6 +18,7 @@ export interface Site {
   readonly findings: readonly Finding[]
 }
 
+/** What the place decides: what the ground bears, how the kiln faces, what stands near, and the findings on it. */
 export function siteOf(plan: Plan, geometry: KilnGeometry, tray: TrayFrame): Site {
   const foundation = foundationOf(plan, geometry, tray)
   const facing = facingOf(plan)

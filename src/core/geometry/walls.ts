@@ -28,6 +28,7 @@ export interface Opening extends Rect {
   readonly headM: number
 }
 
+/** The walls as boxes that touch and never overlap, m. */
 export function wallSolids({ wall, outsideLength, outsideDepth, chambers }: Outline, levels: KilnLevels): WallSolid[] {
   const t = wall.value
   const L = outsideLength.value
@@ -47,6 +48,7 @@ export function wallSolids({ wall, outsideLength, outsideDepth, chambers }: Outl
   ]
 }
 
+/** The opening of each chamber in the front wall, in its middle, m. */
 export const openingsOf = ({ wall, chambers }: Outline, plan: Plan, levels: KilnLevels): Opening[] =>
   chambers.map((chamber, index) => {
     const middle = (chamber.x0M + chamber.x1M) / 2

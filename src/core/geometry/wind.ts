@@ -30,6 +30,7 @@ export const asBearing = (deg: number): number => ((deg % 360) + 360) % 360
 export const compassPoint = (deg: number): CompassPoint =>
   COMPASS_POINTS[wholeDown(asBearing(deg) / 22.5 + 0.5) % 16] ?? 'N'
 
+/** Degrees clockwise from north of one of the sixteen points of the compass. */
 export const bearingOfPoint = (point: CompassPoint): number => COMPASS_POINTS.indexOf(point) * 22.5
 
 /** Angle between two bearings, 0 to 180°. */

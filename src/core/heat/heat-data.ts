@@ -27,6 +27,7 @@ export const HEAT_DATA = schema.parse(heatJson)
 
 export type Material = (typeof HEAT_DATA.materials)[number]
 
+/** Conductivity, density and specific heat of a material, with their source. */
 export function materialOf(key: Material['key']): Material {
   const found = HEAT_DATA.materials.find((one) => one.key === key)
   if (found === undefined) throw new Error(`no such material: ${key}`)

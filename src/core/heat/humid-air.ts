@@ -9,6 +9,7 @@ const LATENT_SLOPE = 2360
 /** Saturation pressure over water: Magnus form with the constants of the WMO instrument guide, from memory; within 0.5 % from 0 to 100 °C is not claimed above 60 °C. */
 export const saturationPa = (degC: number): number => 611.2 * Math.exp((17.62 * degC) / (243.12 + degC))
 
+/** Water in air, kg a kg of dry air, from the pressure of its vapour, Pa: x = 0.622 · p / (P − p). */
 export const humidityRatio = (vapourPa: number): number => (VAPOUR_OVER_AIR * vapourPa) / (SEA_LEVEL_PA - vapourPa)
 
 export interface DryingAir {

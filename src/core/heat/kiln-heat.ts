@@ -21,6 +21,10 @@ export interface KilnHeatReport {
   readonly findings: readonly Finding[]
 }
 
+/**
+ * What each filling of the units is worth, the faces of the wall over a firing, and the draught beside a light
+ * breeze, Pa.
+ */
 export function kilnHeat(plan: Plan, frame: TrayFrame): KilnHeatReport {
   const fillings = compareFillings(plan)
   const current = fillings.find((one) => one.current) ?? fillings[0]

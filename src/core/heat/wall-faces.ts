@@ -10,6 +10,7 @@ export interface WallFaces {
   readonly hearth: Derived<'m2'>
 }
 
+/** Faces through which heat leaves, m²: outside walls less the openings, and walls between chambers. */
 export function wallFaces({ chambers, walls, openings }: Plan): WallFaces {
   const n = typed('chamber-count', 'piece', chambers.count, 'chambers.count')
   const a = typed('clear-side', 'm', chambers.clearSideM, 'chambers.clearSideM')

@@ -25,6 +25,7 @@ export interface AsBuilt {
   readonly other: { readonly courses: number; readonly bedM: number } | null
 }
 
+/** The name under which a course is kept in the plan. */
 export const courseKey = (index: number): string => `c${String(index)}`
 
 /**

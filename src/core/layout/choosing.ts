@@ -89,6 +89,7 @@ export type Looks = Readonly<Record<keyof LayoutChoices['cutPlaces'], Look>>
 
 const sameLook = (look: Look): Looks => ({ front: look, back: look, left: look, right: look, divider: look })
 
+/** The looks that find again the layout chosen before. */
 export const chosenLooks = ({ cutPlaces, starts, thorough }: LayoutChoices): Looks => ({
   front: lookingAt(cutPlaces.front, 0, thorough),
   back: lookingAt(cutPlaces.back, starts.back, thorough),
@@ -131,6 +132,7 @@ function firstWays(owns: Owns, bearing: Bearing, ways: Ways): WholeLaid {
   }
 }
 
+/** The best way of each wall under one junction scheme, cuts not yet paired across walls. */
 export const layWhole = (shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): WholeLaid =>
   firstWays(owns, bearing, waysUnder(shop, owns, bearing, looks))
 

@@ -42,6 +42,7 @@ export interface CourseShape {
   readonly lintelEnds: readonly number[]
 }
 
+/** Whether two lanes share any of the thickness of the wall. */
 export const lanesMeet = (a: Lane, b: Lane): boolean => a === b || a === 'full' || b === 'full'
 
 /** What obstacles leave of a wall from `low` to `high`. Obstacles may overlap; a joint goes before a free edge. */
@@ -85,6 +86,7 @@ export function partedRuns(runs: readonly Run[], perpends: readonly number[], jo
   })
 }
 
+/** A course with the perpends that its runs make before any piece is laid; micrometres. */
 export function courseShape(
   tracks: readonly Track[],
   extra: readonly Perpend[],

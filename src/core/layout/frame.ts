@@ -18,6 +18,7 @@ export interface Frame {
   readonly opening: number
 }
 
+/** The request in whole micrometres: outline, walls, openings and what one bond asks of them. */
 export function frameOf(request: LayoutRequest, bond: LayoutRequest['bond']): Frame {
   const unitLength = toMicro(request.unit.lengthM)
   const unitWidth = toMicro(request.unit.widthM)

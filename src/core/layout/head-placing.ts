@@ -21,6 +21,7 @@ const bearingsOf = (frame: Frame, span: LintelSpan): { readonly left: number; re
   right: span.to - jambAt(frame, span.chambers.at(-1) ?? 0) - frame.opening,
 })
 
+/** The lintels as boxes, m, with their volume less the void of an arch, m³; none over a corbelled opening. */
 export function placedLintels(frame: Frame, levels: Levels, plan: HeadPlan, head: Head): PlacedLintel[] {
   const { kind } = head
   if (kind === 'corbel') return []
@@ -40,6 +41,7 @@ export function placedLintels(frame: Frame, levels: Levels, plan: HeadPlan, head
   })
 }
 
+/** The openings as boxes, m, with the steps of a corbelled head. */
 export function placedOpenings(frame: Frame, levels: Levels, plan: HeadPlan, head: Head): PlacedOpening[] {
   const top = levels.top(levels.count)
   const sill = levels.top(levels.sill)

@@ -51,6 +51,7 @@ function lintelSpans(frame: Frame, bearing: Bearing, jointMin: number): LintelSp
   return spans
 }
 
+/** What spans the openings, and in which courses; micrometres. */
 export function headPlan(frame: Frame, levels: Levels, head: Head, bearing: Bearing, jointMin: number): HeadPlan {
   const over = levels.count - levels.head
   const none = {

@@ -15,6 +15,7 @@ export interface LayoutExport {
 
 const boxOf = ({ xM, yM, zM, dxM, dyM, dzM }: Box): Box => ({ xM, yM, zM, dxM, dyM, dzM })
 
+/** The placed units as plain data, m, for other programs. */
 export const layoutExport = (request: LayoutRequest, layout: Layout): LayoutExport => ({
   format: 'placed-units',
   lengthUnit: 'm',

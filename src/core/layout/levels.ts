@@ -14,6 +14,7 @@ export interface Levels {
   readonly bottom: (course: number) => number
 }
 
+/** Levels of every course from the plan of courses. */
 export function levelsOf(plan: CoursePlan): Levels {
   const unitHeight = toMicro(plan.unitHeightM)
   const bed = toMicro(plan.bedM)

@@ -120,6 +120,7 @@ function findingOf(
   }
 }
 
+/** Narrowest and widest upright joint of the laid walls, micrometres, and how many there are. */
 export function jointsSeen(places: readonly WallPlace[]): JointsSeen {
   let smallest = Infinity
   let largest = 0

@@ -52,6 +52,7 @@ export interface Look {
   readonly keep: number
 }
 
+/** The look that an effort affords. */
 export const looking = (effort: Effort): Look => ({
   key: effort,
   places: PLACES[effort],
@@ -88,6 +89,7 @@ export interface Workshop {
   tried: number
 }
 
+/** An empty workshop for one search. */
 export const workshop = (
   frame: Frame,
   levels: Levels,
@@ -120,6 +122,7 @@ const remembered = <T>(map: Map<string, T>, key: string, make: () => T): T => {
   return value
 }
 
+/** The head for a bearing, worked out once. */
 export const headFor = (shop: Workshop, bearing: Bearing): HeadPlan =>
   remembered(shop.heads, `${bearing.outer},${bearing.inner}`, () =>
     headPlan(shop.frame, shop.levels, shop.head, bearing, shop.rules.along.jointMin),
@@ -189,6 +192,7 @@ function placesFor(shop: Workshop, { places }: Look, long: boolean): readonly Cu
 
 const isBays = (place: CutPlace): boolean => place === 'bays' || place === 'half-bays'
 
+/** Ways of laying the front wall, best first, remembered. */
 export function frontWall(shop: Workshop, owns: Owns, bearing: Bearing, look: Look): LaidWall[] {
   const { frame, levels } = shop
   const plan = headFor(shop, bearing)
@@ -221,6 +225,7 @@ export function frontWall(shop: Workshop, owns: Owns, bearing: Bearing, look: Lo
   })
 }
 
+/** Ways of laying the back wall, best first, remembered. */
 export function backWall(shop: Workshop, owns: Owns, look: Look): LaidWall[] {
   const bits = owns.slice(3).join('')
   return remembered(shop.walls, `B${bits}${look.key}`, () => {
@@ -243,6 +248,7 @@ function startsFor(shop: Workshop, look: Look): readonly number[] {
   return starts.length === 0 ? [0] : starts
 }
 
+/** Ways of laying the wall before chamber k (the last: after it), best first, remembered. */
 export function crossWall(shop: Workshop, k: number, owns: Owns, bearing: Bearing, look: Look): LaidWall[] {
   const { frame } = shop
   const corner = k === 0 || k === frame.chambers

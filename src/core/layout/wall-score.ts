@@ -18,6 +18,10 @@ export interface WallScore {
 const unitsFor = (piece: number, whole: number, loss: number): number =>
   0.5 / Math.max(1, Math.trunc((whole + loss) / (piece + loss))) + (0.5 * (piece + loss)) / (whole + loss)
 
+/**
+ * Counts of one laid wall: breaches of the rules, whole units, cut pieces by length, least lap (micrometres), units
+ * used.
+ */
 export function wallScore(laid: readonly LaidShape[], rules: WallRules, loss: number): WallScore {
   const times = new Map<LaidShape, number>()
   for (const course of laid) times.set(course, (times.get(course) ?? 0) + 1)

@@ -12,6 +12,7 @@ export interface CutMemory {
   readonly sheets: Map<string, SheetPlan>
 }
 
+/** A memory with nothing in it. */
 export const cutMemory = (): CutMemory => ({ lengths: new Map(), rolls: new Map(), sheets: new Map() })
 
 /** How cutting is worked out: how far beyond the least cost it looks for few patterns, and what jobs were met before. */
@@ -32,6 +33,7 @@ function once<Job, Found>(cut: (job: Job) => Found, job: Job, known: Map<string,
   return found
 }
 
+/** `cutLengths`, answered from memory where the same was asked before. */
 export const lengthsOnce = (job: LengthJob, effort?: CuttingEffort): CuttingPlan =>
   once(
     cutLengths,
@@ -39,7 +41,9 @@ export const lengthsOnce = (job: LengthJob, effort?: CuttingEffort): CuttingPlan
     effort?.known?.lengths,
   )
 
+/** `cutRoll`, answered from memory where the same was asked before. */
 export const rollOnce = (job: RollJob, effort?: CuttingEffort): RollPlan => once(cutRoll, job, effort?.known?.rolls)
 
+/** `cutSheets`, answered from memory where the same was asked before. */
 export const sheetsOnce = (job: SheetJob, effort?: CuttingEffort): SheetPlan =>
   once(cutSheets, job, effort?.known?.sheets)

@@ -39,6 +39,7 @@ export interface ItemTotal {
   readonly gross: Derived
 }
 
+/** All needs of an item together, net and with waste, in the item's unit. */
 export function itemTotal(item: ItemKey, needs: readonly Need[]): ItemTotal {
   const [first] = needs
   const args = argsOf(item)
@@ -62,6 +63,8 @@ export function itemTotal(item: ItemKey, needs: readonly Need[]): ItemTotal {
 }
 
 type Args = Readonly<Record<string, string>>
+
+/** The name of an item for a message; what no list knows is “other things”. */
 export const argsOf = (item: string): Args => ({ item: isItemKey(item) ? `item.${item}` : 'item.other' })
 
 /** Lots taken of one offer. */

@@ -19,6 +19,7 @@ export interface Terms {
 
 /** The same terms with a price. */
 export type PricedTerms = Terms & { readonly priceMinor: number }
+/** Whether the price is known; an unknown one is never taken for nothing. */
 export const isPriced = (terms: Terms): terms is PricedTerms => terms.priceMinor !== null
 
 /** The offers that fit a plan by item, in the order of their ids, so that every phone meets them in the same order. */

@@ -50,6 +50,7 @@ export const ITEMS = {
 
 export type ItemKey = keyof typeof ITEMS
 export const ITEM_KEYS = Object.keys(ITEMS) as readonly ItemKey[]
+/** Whether a text names an item of the list. */
 export const isItemKey = (text: string): text is ItemKey => Object.hasOwn(ITEMS, text)
 
 /** The item's entry by its key, in the general shape. */

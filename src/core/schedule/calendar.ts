@@ -23,6 +23,7 @@ export interface Calendar {
 /** Without a start the first day counts as a Monday. */
 const MONDAY = 1
 
+/** Days of work, rest and rain counted from the start day; without one the first counts as a Monday. */
 export function calendarOf({ build }: Plan): Calendar {
   const startNumber = build.startDay === null ? null : dayNumber(build.startDay)
   const firstWeekday = startNumber === null ? MONDAY : weekdayOf(startNumber)

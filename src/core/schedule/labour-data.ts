@@ -31,5 +31,6 @@ export function rate<U extends RateUnit>(key: string, unit: U): Derived<U> {
   return cited(`rate.${key}`, unit, found.value, found.source)
 }
 
+/** Days that a material needs before the next task, with their source. */
 export const waitDays = (key: 'footing' | 'curing' | 'clayLift' | 'clayDrying' | 'firstFires'): Derived<'day'> =>
   cited(`wait.${key}`, 'day', LABOUR_DATA.waits[key].days, LABOUR_DATA.waits[key].source)

@@ -32,6 +32,7 @@ const tooMuch = (dried: Drying, load: FishLoad): Finding => ({
   remedies: [],
 })
 
+/** What today's fish needs: trays, chambers and firings, and the product to expect, kg. */
 export function todaysLoad(plan: Plan, load: FishLoad, freshKg: number): TodaysLoad {
   const fresh = counted('today.fresh', 'kg', freshKg)
   const dried = drying(plan, fresh)

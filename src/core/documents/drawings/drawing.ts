@@ -162,6 +162,7 @@ export type Shape =
       readonly number: number
     }
 
+/** The corners of a rectangle, m, going round. */
 export const rectangle = (x0M: number, y0M: number, x1M: number, y1M: number): readonly Point[] => [
   [x0M, y0M],
   [x1M, y0M],

@@ -23,6 +23,7 @@ export interface Face {
 /** Depth under a face at which its units are found, m: deeper than any rounding, thinner than any unit. */
 const UNDER_M = 0.002
 
+/** A wall seen from its outside, a dividing wall from the right, m. */
 export function faceOf({ lengthM, depthM, walls }: Layout, wall: WallId): Face {
   const atX =
     (xM: number): Face['shows'] =>
@@ -69,6 +70,7 @@ export function faceOf({ lengthM, depthM, walls }: Layout, wall: WallId): Face {
   }
 }
 
+/** The outline of a unit on a face, m. */
 export const unitOnFace = (face: Face, unit: PlacedUnit): readonly Point[] => {
   const { fromM, toM } = face.alongM(unit)
   return rectangle(fromM, unit.zM, toM, unit.zM + unit.dzM)

@@ -33,6 +33,7 @@ function placeOn(wall: WallId, lengthM: number, depthM: number, wallXM: number):
 const touches = ({ x0M, x1M, y0M, y1M }: Rect, isAcross: boolean, edgeM: number): boolean =>
   (isAcross ? [x0M, x1M] : [y0M, y1M]).some((endM) => Math.abs(endM - edgeM) < 1e-6)
 
+/** Ground and footing before one wall, m. */
 export function groundInView(
   { footing, ground }: Ground,
   wall: WallId,

@@ -15,6 +15,7 @@ export interface SectionGround {
   readonly stands: (course: number, wall: 'front' | 'back') => boolean
 }
 
+/** Ground, trench and footing cut through the depth of the kiln at a place along the front, m. */
 export function sectionGround(geometry: KilnGeometry, throughM: number): SectionGround {
   const { footing, ground, levels } = geometry
   const depthM = geometry.outsideDepth.value

@@ -91,6 +91,7 @@ const courseOf = (view: ViewKey): number | null => numberIn(view, 'course')
 const isWall = (view: ViewKey): view is Extract<WallId, ViewKey> =>
   view === 'front' || view === 'back' || view === 'left' || view === 'right' || view.startsWith('divider-')
 
+/** The drawing of a view, flags included. */
 export function viewOf(view: ViewKey, kiln: LaidKiln, flags: readonly Finding[]): Drawing {
   return numberedView(view, kiln) ?? namedView(view, kiln, flags)
 }
