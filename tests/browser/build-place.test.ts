@@ -1,6 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest'
-import { accessibilityFaults } from './accessibility.ts'
-import { context, EVERYTHING, goOffline, openExample, page, takeInHand } from './in-hand.ts'
+import { context, goOffline, openExample, page, takeInHand } from './in-hand.ts'
 
 takeInHand({ hasTouch: true })
 let base: string
@@ -176,12 +175,7 @@ describe('the mason, offline', () => {
 })
 
 describe('every screen of the work', () => {
-  it('is sound for those who hear or see it badly, its figures large', async () => {
-    for (const card of ['', '/setout', '/tapes', '/levels', '/course', '/measured', '/batch', '/needed']) {
-      await open(card)
-      await page.waitForTimeout(300)
-      expect([card, await accessibilityFaults(page, EVERYTHING)]).toEqual([card, []])
-    }
+  it('has figures that are read at arm’s length', async () => {
     await open('/course')
     const size = (of: string) =>
       page

@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { EVERYTHING, goOffline, openExample, page, takeInHand } from './in-hand.ts'
+import { goOffline, openExample, page, takeInHand } from './in-hand.ts'
 
 takeInHand({ hasTouch: true })
 let base: string
@@ -39,7 +39,7 @@ describe('the ground, offline on a phone', () => {
     await type('The picket goes in', '1500')
     expect(await hears(/Between 0\smm and 1000\smm/)).toBe(true)
     expect(await value('The picket goes in')).toBe('1500')
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
     await page.getByText(/^Saved on this phone/).waitFor({ state: 'attached' })
     await page.reload()
     await expect.poll(() => page.getByRole('radio', { name: 'Gritty and falls apart' }).isChecked()).toBe(true)
@@ -82,7 +82,7 @@ describe('the ground, offline on a phone', () => {
     await page.getByRole('button', { name: /The same on the compass: 96/ }).waitFor()
     await type('Nearest thatch', '5')
     expect(await hears(/Thatch is .* away: keep at least/)).toBe(true)
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
   })
 })
 
@@ -101,6 +101,6 @@ describe('a figure on a drawing', () => {
     await page.keyboard.press('Enter')
     await sheet.getByRole('heading', { name: 'Length over all' }).waitFor()
     await sheet.getByRole('button', { name: 'Close the working' }).click()
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
   })
 })

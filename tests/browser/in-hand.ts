@@ -11,9 +11,6 @@ export let page: Page
 /** Where the app was opened. */
 export let url: string
 
-/** Text at 7 : 1, as one reads it in the sun (WCAG 2.2, success criterion 1.4.6), beside all that axe looks at by itself. */
-export const EVERYTHING = { rules: { 'color-contrast-enhanced': { enabled: true } } }
-
 /** Opens an example from the front page. */
 export async function openExample(name: RegExp): Promise<void> {
   await page.getByRole('button', { name: 'Example' }).click()

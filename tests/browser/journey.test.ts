@@ -2,9 +2,8 @@ import { writeFile, mkdtemp, rm } from 'node:fs/promises'
 import os from 'node:os'
 import path from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { accessibilityFaults } from './accessibility.ts'
 import { complaints, phone, waitForOffline } from './browser.ts'
-import { browser, context, EVERYTHING, openExample, page, server, takeInHand, url } from './in-hand.ts'
+import { browser, context, openExample, page, server, takeInHand, url } from './in-hand.ts'
 
 takeInHand()
 let folder: string
@@ -12,22 +11,6 @@ beforeAll(async () => {
   folder = await mkdtemp(path.join(os.tmpdir(), 'journey-'))
 })
 afterAll(() => rm(folder, { recursive: true }))
-
-const COLOURS = { runOnly: ['color-contrast', 'color-contrast-enhanced'] }
-
-const CARDS = [
-  'catch',
-  'chambers',
-  'walls',
-  'openings',
-  'ground',
-  'trays',
-  'place',
-  'mixes',
-  'money',
-  'show',
-  'compare',
-]
 
 const total = () => page.getByRole('button', { name: /^(To buy, in all|Priced so far|Money( so far)?): / }).first()
 const saved = () => page.getByText(/^Saved on this phone/).waitFor()
@@ -217,95 +200,5 @@ describe('files', () => {
     await page.getByRole('button', { name: 'Undo' }).click()
     await page.getByRole('button', { name: /^More for/ }).waitFor()
     expect(await page.getByText('No plans here yet').count()).toBe(0)
-  })
-})
-
-describe('everyone', () => {
-  it.each(['light', 'dark', 'sun'])('finds no fault of contrast, names or order on any screen, %s', async (light) => {
-    await page.evaluate((kept) => {
-      localStorage.setItem('kilnwright.light', kept)
-    }, light)
-    await page.reload()
-    await page.getByRole('heading', { name: 'Plans on this phone' }).waitFor()
-    const faults: string[] = []
-    const look = async (where: string) => {
-      await page.waitForTimeout(250)
-      const found = await accessibilityFaults(page, light === 'light' ? EVERYTHING : COLOURS)
-      faults.push(...found.map((fault) => `${where}: ${fault}`))
-    }
-    await look('front page')
-    await page.getByRole('link', { name: 'New plan' }).click()
-    await page.getByRole('button', { name: 'Make this plan' }).waitFor()
-    await look('new plan')
-    await page.getByRole('link', { name: 'All plans' }).click()
-    await openExample(/Two chambers/)
-    await look('plan')
-    const base = page.url()
-    await total().click()
-    await look('working')
-    await page.goBack()
-    for (const card of light === 'light' ? CARDS : ['walls', 'compare']) {
-      await page.goto(`${base}/${card}`)
-      await page.getByRole('dialog').waitFor()
-      await look(card)
-      await page.getByRole('button', { name: 'Close' }).click()
-    }
-    for (const place of ['buy', 'build', 'run']) {
-      await page.goto(base.replace(/plan$/, place))
-      await look(place)
-    }
-    await page.goto(base.replace(/plan$/, 'buy/item:cement'))
-    await page.getByRole('dialog').waitFor()
-    await look('price')
-    expect(faults).toEqual([])
-  })
-
-  it('reaches everything of a new plan by keyboard alone', async () => {
-    const press = async (key: string, until: () => Promise<boolean>, most = 60) => {
-      for (let count = 0; count < most; count++) {
-        if (await until()) return
-        await page.keyboard.press(key)
-      }
-      throw new Error(`not reached with ${key}`)
-    }
-    const isOn = (name: RegExp) => async () =>
-      page.evaluate((pattern) => new RegExp(pattern).test(document.activeElement?.textContent ?? ''), name.source)
-    await press('Tab', isOn(/^New plan$/))
-    await page.keyboard.press('Enter')
-    await page.getByRole('button', { name: 'Make this plan' }).waitFor()
-    await press('Tab', isOn(/^Make this plan$/))
-    await page.keyboard.press('Enter')
-    await page.getByRole('link', { name: /^Walls/ }).waitFor()
-    await press('Tab', isOn(/^Chambers/))
-    await page.keyboard.press('Enter')
-    await page.getByRole('dialog').waitFor()
-    await page.keyboard.press('Escape')
-    await page.getByRole('dialog').waitFor({ state: 'detached' })
-    expect(await isOn(/^Chambers/)()).toBe(true)
-  })
-
-  it('gives every target a thumb’s width', async () => {
-    await openExample(/Two chambers/)
-    const base = page.url()
-    const small: string[] = []
-    for (const where of ['plan', 'plan/walls', 'plan/ground', 'buy', 'build', 'run']) {
-      await page.goto(base.replace(/plan$/, where))
-      await page.waitForTimeout(200)
-      small.push(
-        ...(await page.evaluate(
-          (at) =>
-            [...document.querySelectorAll('a, button, input, select, summary')].flatMap((one) => {
-              const target = one.closest('label') ?? one
-              const { width, height } = target.getBoundingClientRect()
-              const isShown = width > 0 && !target.classList.contains('hide')
-              return isShown && (width < 44 || height < 44)
-                ? [`${at}: ${one.outerHTML.slice(0, 90)} ${String(Math.round(width))}×${String(Math.round(height))}`]
-                : []
-            }),
-          where,
-        )),
-      )
-    }
-    expect(small).toEqual([])
   })
 })

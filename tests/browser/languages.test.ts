@@ -1,6 +1,7 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core'
+import type { Browser, BrowserContext } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
 import { messagesOf, packWords } from '../../.ci/words-plugin.ts'
+import { tooSmall } from './accessibility.ts'
 import { complaints, launch, phone } from './browser.ts'
 import { whatDoesNotFit } from './fit.ts'
 import { AppServer } from './server.ts'
@@ -75,17 +76,6 @@ async function visit(
   await page.close()
   return found
 }
-
-/** Buttons and links that are drawn lower or narrower than a thumb needs (44 px). */
-const tooSmall = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('button, select, a.btn, nav a')].flatMap((one) => {
-      const { width, height } = one.getBoundingClientRect()
-      return width > 1 && height > 1 && (width < 43.5 || height < 43.5)
-        ? [`${one.className} ${one.textContent.slice(0, 30)} ${width.toFixed()}×${height.toFixed()}`]
-        : []
-    }),
-  )
 
 describe('text of any length', () => {
   it.each([320, 360])('fits at %d px when it is longer by two fifths', async (width) => {

@@ -1,6 +1,5 @@
 import { beforeEach, describe, expect, it } from 'vitest'
-import { accessibilityFaults } from './accessibility.ts'
-import { EVERYTHING, goOffline, openExample, page, takeInHand } from './in-hand.ts'
+import { goOffline, openExample, page, takeInHand } from './in-hand.ts'
 
 takeInHand({ hasTouch: true })
 let base: string
@@ -95,36 +94,6 @@ describe('running the kiln, offline', () => {
     await open('/upkeep:mesh')
     await page.getByRole('button', { name: 'It is mended' }).click()
     await expect.poll(() => page.getByText(/One fault open/).count()).toBe(0)
-  })
-
-  it('has no fault that axe finds, and nothing wider than the phone', async () => {
-    for (const card of [
-      '',
-      '/log',
-      '/log:example-firing-04',
-      '/money',
-      '/upkeep',
-      '/upkeep:trays',
-      '/heat',
-      '/firing',
-      '/run',
-    ]) {
-      await open(card)
-      await page.waitForTimeout(300)
-      expect([card, await accessibilityFaults(page, EVERYTHING)]).toEqual([card, []])
-      expect(await page.evaluate(() => document.documentElement.scrollWidth <= window.innerWidth)).toBe(true)
-      const small = await page.evaluate(() =>
-        [
-          ...document.querySelectorAll(
-            'dialog[open] :is(button, a, input:not([type=radio], [type=checkbox])), main :is(button, a)',
-          ),
-        ]
-          .map((one) => ({ size: one.getBoundingClientRect(), text: one.textContent }))
-          .filter(({ size }) => size.height > 0 && size.height < 43.5)
-          .map(({ text }) => text),
-      )
-      expect([card, small]).toEqual([card, []])
-    }
   })
 
   it('draws every firing in words too', async () => {

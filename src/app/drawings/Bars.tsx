@@ -32,7 +32,7 @@ export function Bars({ rows, label }: { readonly rows: readonly BarRow[]; readon
   return (
     <svg
       className="ink chart"
-      viewBox={`0 0 ${String(WIDTH)} ${String(rows.length * ROW)}`}
+      viewBox={`-8 0 ${String(WIDTH + 16)} ${String(rows.length * ROW)}`}
       role="img"
       aria-label={[label, ...rows.map(({ name, text }) => `${name} ${text}`)].join('. ')}
     >

@@ -7,14 +7,14 @@ export const PLACES = ['plan', 'buy', 'build', 'run'] as const
 export type Place = (typeof PLACES)[number]
 
 /** What opens over a place, and over every place. A card about one record says which after a colon. */
-const CARDS = {
+export const CARDS = {
   plan: [...PLAN_CARDS, 'compare', 'cutting', 'repair'],
   buy: [...MONEY_CARDS, 'item', 'offer'],
   build: [...SITE_CARDS, 'crew'],
   run: RUN_CARDS,
   every: ['within', 'sheets', 'differences'],
 } as const
-type CardName = (typeof CARDS)[keyof typeof CARDS][number]
+export type CardName = (typeof CARDS)[keyof typeof CARDS][number]
 export type CardAddress = CardName | `${CardName}:${string}`
 
 /** Where one is in the app. A card is a decision opened over a place; a field is the one to look at in it. */

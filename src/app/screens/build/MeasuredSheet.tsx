@@ -3,6 +3,7 @@ import { courseKey, type RisenCourse } from '../../../core/layout/as-built.ts'
 import { Button } from '../../parts/Button.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { Slider } from '../../parts/Slider.tsx'
+import { WideTable } from '../../parts/WideTable.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import { fieldWay } from '../fields/field-way.ts'
 import { usePlan } from '../fields/plan-in-hand.ts'
@@ -97,27 +98,29 @@ export function MeasuredSheet({ worked, onClose, field }: SiteSheetProps) {
           </Button>
         )}
       </div>
-      <table className="site-table">
-        <caption className="hide">{say('build.open.measured')}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{say('build.course-slider')}</th>
-            <th scope="col">{say('build.planned')}</th>
-            <th scope="col">{say('build.now-at')}</th>
-            <th scope="col">{say('build.joint')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {courses.toReversed().map((one) => (
-            <tr key={one.index} className={lookOf(one)}>
-              <th scope="row">{one.index}</th>
-              <td>{levelText(one.plannedTopM, words)}</td>
-              <td>{levelText(one.topM, words)}</td>
-              <td>{length(one.bedM)}</td>
+      <WideTable name={say('build.open.measured')}>
+        <table className="site-table">
+          <caption className="hide">{say('build.open.measured')}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{say('build.course-slider')}</th>
+              <th scope="col">{say('build.planned')}</th>
+              <th scope="col">{say('build.now-at')}</th>
+              <th scope="col">{say('build.joint')}</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {courses.toReversed().map((one) => (
+              <tr key={one.index} className={lookOf(one)}>
+                <th scope="row">{one.index}</th>
+                <td>{levelText(one.plannedTopM, words)}</td>
+                <td>{levelText(one.topM, words)}</td>
+                <td>{length(one.bedM)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </WideTable>
       <p className="quiet">{say('build.measured-key')}</p>
       <BrokenUnits worked={worked} />
     </Sheet>

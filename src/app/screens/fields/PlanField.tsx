@@ -109,10 +109,10 @@ export function MaybeField({
   const { plan, set } = usePlan()
   const isKnown = valueAt(plan, at) !== null
   return (
-    <div className="stack">
+    <div className="maybe stack">
       <Segments
         name={named(`field.${at}`)}
-        isNameShown={!isKnown}
+        isNameShown
         choices={[
           { key: 'no', label: say('field.not-known') },
           { key: 'yes', label: say('field.known') },

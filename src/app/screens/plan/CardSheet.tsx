@@ -23,7 +23,7 @@ import { TraysCard } from './cards/TraysCard.tsx'
 import { WallsCard } from './cards/WallsCard.tsx'
 import { Findings } from './Findings.tsx'
 import { MoneyFigure } from './MoneyFigure.tsx'
-import { TotalAloud } from './TotalAloud.tsx'
+import { FindingsAloud, TotalAloud } from './Aloud.tsx'
 
 /** The drawing that shows what a decision changes. */
 const SHOWN: Partial<Record<PlanCard, View>> = { chambers: 'plan', openings: 'front' }
@@ -60,6 +60,7 @@ export function CardSheet({
             <MoneyFigure costs={worked.costs} planId={route.id} />
           </div>
           <TotalAloud costs={worked.costs} />
+          <FindingsAloud findings={findings} />
         </>
       }
     >

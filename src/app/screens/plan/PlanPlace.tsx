@@ -19,7 +19,7 @@ import { Findings } from './Findings.tsx'
 import { MoneyFigure } from './MoneyFigure.tsx'
 import { worstFirst } from './order-findings.ts'
 import './plan.css'
-import { TotalAloud } from './TotalAloud.tsx'
+import { FindingsAloud, TotalAloud } from './Aloud.tsx'
 
 const VIEWS = ['plan', 'front', 'section', 'inside'] as const
 
@@ -106,6 +106,7 @@ export function PlanPlace({ route, worked }: { readonly route: PlanRoute; readon
             <MoneyFigure costs={costs} planId={route.id} />
           </div>
           <TotalAloud costs={costs} />
+          <FindingsAloud findings={findings} />
         </section>
         <section className="stack">
           <h2 className="hide">{say('plan.findings')}</h2>

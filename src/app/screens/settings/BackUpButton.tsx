@@ -7,7 +7,7 @@ import { useWords } from '../../words/use-words.tsx'
 export function BackUpButton() {
   const { say } = useWords()
   return (
-    <Button icon="file" onPress={() => void savePlansFile(`${say('keeping.file-stem')}-${todayIso()}`)}>
+    <Button shape="big" icon="file" onPress={() => void savePlansFile(`${say('keeping.file-stem')}-${todayIso()}`)}>
       {say('keeping.back-up')}
     </Button>
   )

@@ -18,6 +18,7 @@ export function OfficePart() {
       <p role="status">{office === null ? say('office.off') : officeText(office, words)}</p>
       <div className="course-row">
         <Button
+          shape="big"
           icon="people"
           onPress={() => {
             setIsTyping(true)
@@ -25,7 +26,11 @@ export function OfficePart() {
         >
           {say(office === null ? 'office.join' : 'office.change')}
         </Button>
-        {office !== null && <Button onPress={() => void leaveOffice()}>{say('office.leave')}</Button>}
+        {office !== null && (
+          <Button shape="big" onPress={() => void leaveOffice()}>
+            {say('office.leave')}
+          </Button>
+        )}
       </div>
       {isTyping && (
         <OfficeSheet

@@ -53,6 +53,7 @@ export function PhonePart() {
       <OfficePart />
       <p className="quiet">{say('settings.private')}</p>
       <Button
+        shape="big"
         icon="close"
         onPress={() => {
           setIsErasing(true)

@@ -5,6 +5,7 @@ import { Icon } from '../../parts/Icon.tsx'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { showIsoDay } from '../../words/dates.ts'
+import { WideTable } from '../../parts/WideTable.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import { gotText } from '../buy/got-text.ts'
 import { itemName } from '../buy/line-text.ts'
@@ -48,37 +49,39 @@ export function SpendingSheet({ worked, planId, onClose }: MoneySheetProps) {
           <Worked of={account.reserveLeft} />
         </MoneyRow>
       </div>
-      <table className="money-table">
-        <caption>{say('spent.by-part')}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{say('spent.part')}</th>
-            <th scope="col">{say('spent.planned')}</th>
-            <th scope="col">{say('spent.paid')}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {sections.map((section) => (
-            <tr key={section}>
-              <th scope="row">{named(`section.${section}`)}</th>
-              <td>{words.money(plannedFor.get(section)?.value ?? 0)}</td>
-              <td>{words.money(paidFor.get(section)?.value ?? 0)}</td>
-            </tr>
-          ))}
-          {account.others.value !== 0 && (
+      <WideTable name={say('spent.by-part')}>
+        <table className="money-table">
+          <caption>{say('spent.by-part')}</caption>
+          <thead>
             <tr>
-              <th scope="row">{say('spent.others')}</th>
-              <td>{words.money(0)}</td>
-              <td>{words.money(account.others.value)}</td>
+              <th scope="col">{say('spent.part')}</th>
+              <th scope="col">{say('spent.planned')}</th>
+              <th scope="col">{say('spent.paid')}</th>
             </tr>
-          )}
-          <tr className="total">
-            <th scope="row">{say('buy.sum')}</th>
-            <td>{words.money(costs.subtotal.value)}</td>
-            <td>{words.money(account.paid.value)}</td>
-          </tr>
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {sections.map((section) => (
+              <tr key={section}>
+                <th scope="row">{named(`section.${section}`)}</th>
+                <td>{words.money(plannedFor.get(section)?.value ?? 0)}</td>
+                <td>{words.money(paidFor.get(section)?.value ?? 0)}</td>
+              </tr>
+            ))}
+            {account.others.value !== 0 && (
+              <tr>
+                <th scope="row">{say('spent.others')}</th>
+                <td>{words.money(0)}</td>
+                <td>{words.money(account.others.value)}</td>
+              </tr>
+            )}
+            <tr className="total">
+              <th scope="row">{say('buy.sum')}</th>
+              <td>{words.money(costs.subtotal.value)}</td>
+              <td>{words.money(account.paid.value)}</td>
+            </tr>
+          </tbody>
+        </table>
+      </WideTable>
       <h3>{say('spent.by-thing')}</h3>
       <ul>
         {account.items.map((one) => (

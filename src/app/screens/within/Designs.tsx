@@ -3,6 +3,7 @@ import { outlineOf } from '../../../core/geometry/outline.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
 import { MiniKiln } from '../../drawings/MiniKiln.tsx'
 import { Button } from '../../parts/Button.tsx'
+import { WideTable } from '../../parts/WideTable.tsx'
 import { useWords } from '../../words/use-words.tsx'
 import { designKey, givenUpText, wallsText } from './design-text.ts'
 
@@ -99,12 +100,12 @@ function AllDesigns({ frontier }: { readonly frontier: readonly Design[] }) {
   const words = useWords()
   const { say, money, mass, number, length } = words
   return (
-    <details className="within-more">
-      <summary>{say('within.table')}</summary>
-      {/* What scrolls must be reachable by keys. */}
-      {/* oxlint-disable-next-line jsx-a11y/no-noninteractive-tabindex */}
-      <div className="within-table" role="region" aria-label={say('within.table')} tabIndex={0}>
-        <table>
+    <details className="work-step">
+      <summary>
+        <b>{say('within.table')}</b>
+      </summary>
+      <WideTable name={say('within.table')}>
+        <table className="within-rows">
           <thead>
             <tr>
               {COLUMNS.map((column) => (
@@ -130,7 +131,7 @@ function AllDesigns({ frontier }: { readonly frontier: readonly Design[] }) {
             ))}
           </tbody>
         </table>
-      </div>
+      </WideTable>
     </details>
   )
 }

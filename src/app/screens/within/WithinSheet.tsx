@@ -56,8 +56,10 @@ export function WithinSheet({ route, worked }: { readonly route: PlanRoute; read
         minor={budgetMinor}
         onChange={(minor) => set({ 'money.budgetMinor': minor })}
       />
-      <details className="within-more">
-        <summary>{say('within.more')}</summary>
+      <details className="work-step">
+        <summary>
+          <b>{say('within.more')}</b>
+        </summary>
         <div className="stack">
           <div className="within-limits">
             <OpenNumberField
