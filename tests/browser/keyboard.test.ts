@@ -17,7 +17,7 @@ const open = async () => {
 const closeTo = async (from: RegExp) => {
   await press('Escape')
   await dialog().waitFor({ state: 'detached' })
-  await expect.poll(() => underFocus(page)).toMatch(from)
+  await expect.poll(() => underFocus(page), { timeout: 3000 }).toMatch(from)
 }
 
 it('the main job is done with keys alone: a plan, its catch, its walls, the list, its sheets, a purchase, a step', async () => {
@@ -48,13 +48,11 @@ it('the main job is done with keys alone: a plan, its catch, its walls, the list
   await tabTo(page, /^Buy$/)
   await press('Enter')
   await tabTo(page, /^(Change price or lot:|Price) .*Cement/)
-  const line = new RegExp(`^${(await underFocus(page)).slice(0, 5)}.*Cement`)
   await open()
   await tabTo(page, /^Price of one lot/)
   await page.keyboard.type('9.50')
   await press('Enter')
   await closeTo(/Cement/)
-  expect(line.source).not.toBe('')
 
   await tabTo(page, /^More for /)
   await open()
@@ -89,7 +87,8 @@ it('every place and sheet is walked through and out of again', async () => {
   for (const place of ['plan', 'buy', 'build', 'run']) {
     await goTo(page, `${base.slice(url.length + 1)}${place}`)
     const names = await wayRound(page)
-    expect(names.slice(-4)).toEqual(['Plan', 'Buy', 'Build', 'Run'])
+    const bar = names.indexOf('Run')
+    expect(names.slice(bar - 3, bar + 1)).toEqual(['Plan', 'Buy', 'Build', 'Run'])
   }
   await goTo(page, `${base.slice(url.length + 1)}plan/money`)
   const names = await wayRound(page)
@@ -103,10 +102,10 @@ it('says the new total, and what has come to be wrong, inside the sheet where it
   await page.getByRole('link', { name: /^Chambers/ }).click()
   const before = await said()
   await page.getByRole('button', { name: /^More: Chambers$/ }).press('Enter')
-  await expect.poll(said).not.toEqual(before)
-  expect((await said()).join(' ')).toMatch(/Money, in all: F\sCFA [\d,]+/)
+  await expect.poll(said, { timeout: 5000 }).not.toEqual(before)
+  expect((await said()).join(' ')).toMatch(/Money, in all: F\sCFA\s[\d,]+/)
   await press('Escape')
   await page.getByRole('link', { name: /^Ground/ }).click()
   await page.getByRole('radio', { name: /^Mud, peat/ }).check({ force: true })
-  await expect.poll(async () => (await said()).join(' ')).toMatch(/Problem\. .*Do not build/)
+  await expect.poll(async () => (await said()).join(' '), { timeout: 5000 }).toMatch(/Problem\. .*Do not build/)
 })

@@ -15,7 +15,8 @@ const stop = (page: Page): Promise<Stop | null> =>
     if (on === null || on === document.body || on.tagName === 'DIALOG' || on.tagName === 'MAIN') return null
     const label = on instanceof HTMLInputElement || on instanceof HTMLSelectElement ? on.labels?.[0] : undefined
     const group = on.closest('fieldset')?.querySelector('legend')?.textContent ?? ''
-    const name = on.getAttribute('aria-label') ?? `${group} ${label?.textContent ?? on.textContent}`.trim()
+    const words = (label ?? on) as HTMLElement
+    const name = on.getAttribute('aria-label') ?? `${group} ${words.innerText}`
     const stand = on.closest('label, .typed') ?? on
     const isRound = (one: Element) => {
       const { outlineStyle, outlineWidth } = getComputedStyle(one)

@@ -61,7 +61,7 @@ export function DrawingSheet({
       className="ink"
       viewBox={`0 0 ${r(paper.widthU)} ${r(paper.heightU)}`}
       role={taps.length > 0 ? 'group' : 'img'}
-      aria-label={spoken.say(drawing.label.key, writtenArgs(drawing.label.args, spoken))}
+      aria-label={told(drawing, spoken)}
       {...((onTag !== undefined || onPoint !== undefined) && { onClick: hear })}
     >
       {/* A drawing is one picture to those who hear it, beside it the figures that open. */}
@@ -99,6 +99,17 @@ export function DrawingSheet({
         )}
     </svg>
   )
+}
+
+/** A drawing in words: its label, and where that has no sizes, each size that stands on it. */
+function told({ label, shapes }: Drawing, spoken: Writing): string {
+  const text = spoken.say(label.key, writtenArgs(label.args, spoken))
+  if (/\d/.test(text)) return text
+  const sizes = shapes.flatMap((shape) => {
+    const size = shape.kind === 'dimension' ? shape.value : shape.kind === 'text' ? shape.text : null
+    return typeof size === 'object' && size !== null ? [written(size, spoken)] : []
+  })
+  return [text, ...new Set(sizes)].join(', ')
 }
 
 function isShown(shape: Shape, upToCourse: number | undefined): boolean {

@@ -39,7 +39,7 @@ export function Sheet({
     if (!shown.open) shown.showModal()
     return () => {
       shown.close()
-      if (cameFrom instanceof HTMLElement && cameFrom.isConnected) cameFrom.focus({ preventScroll: true })
+      if (cameFrom !== null) wayBack(cameFrom)?.focus({ preventScroll: true })
     }
   }, [])
   return (
@@ -78,6 +78,14 @@ export function Sheet({
       {foot && <div className="sheet-foot">{foot}</div>}
     </dialog>
   )
+}
+
+/** What opened the sheet, or what leads there now: a line may stand elsewhere once its sheet has changed it. */
+function wayBack(cameFrom: Element): HTMLElement | null {
+  if (cameFrom instanceof HTMLElement && cameFrom.isConnected) return cameFrom
+  const href = cameFrom.getAttribute('href')
+  const same = href === null ? null : document.querySelector<HTMLElement>(`a[href="${CSS.escape(href)}"]`)
+  return same ?? document.querySelector('main')
 }
 
 function isBeside(dialog: HTMLElement, x: number, y: number): boolean {
