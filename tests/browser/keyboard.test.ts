@@ -52,6 +52,8 @@ it('the main job is done with keys alone: a plan, its catch, its walls, the list
   await tabTo(page, /^Price of one lot/)
   await page.keyboard.type('9.50')
   await press('Enter')
+  await settled(page)
+  expect(await underFocus(page)).toMatch(/^Price of one lot/)
   await closeTo(/Cement/)
 
   await tabTo(page, /^More for /)

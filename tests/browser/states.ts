@@ -171,6 +171,14 @@ export const states = (page: Page, { one, two }: Examples): readonly (readonly [
       },
     ],
     [
+      'a trade word explained',
+      async () => {
+        await at(`#/plan/${two}/plan/walls`)
+        await page.locator('.term').first().click()
+        await settled(page)
+      },
+    ],
+    [
       'erasing everything',
       async () => {
         await at('#/settings')

@@ -1,4 +1,5 @@
 import type { Offer } from '../../../core/plan/schema.ts'
+import { useState } from 'react'
 import type { ItemKey } from '../../../core/quantities/items.ts'
 import { offerFits } from '../../../core/quantities/variant.ts'
 import type { WorkedOut } from '../../../core/work-out.ts'
@@ -34,6 +35,9 @@ export function ItemSheet({
   const close = useCloseCard(placeHref(route.id, 'buy'))
   useFieldInSight(route.field)
   const offers = Object.entries(plan.offers).filter(([, offer]) => offerFits(plan, item, offer))
+  const isNone = offers.length === 0
+  // Known before the first price is typed, so that its box stays the same one, with the focus in it.
+  const [firstId] = useState(newKey)
   const lines = worked.purchase.lines.filter((line) => line.item === item)
   const name = itemName(item, plan, words)
   const put = (id: string, offer: Offer) => set({ [`offers.${id}`]: offer })
@@ -55,29 +59,18 @@ export function ItemSheet({
         </>
       }
     >
-      {offers.length === 0 && (
-        <>
-          <p className="quiet">{say('offer.none')}</p>
-          <OfferFields
-            id={null}
-            offer={usualOffer(plan, item)}
-            onChange={(offer) => {
-              put(newKey(), offer)
-            }}
-          />
-        </>
-      )}
-      {offers.map(([id, offer], index) => (
+      {isNone && <p className="quiet">{say('offer.none')}</p>}
+      {(isNone ? [[firstId, usualOffer(plan, item)] as const] : offers).map(([id, offer], index) => (
         <section className="stack" key={id}>
           {offers.length > 1 && <h3>{say('offer.number', { number: index + 1 })}</h3>}
           <OfferFields
-            id={id}
+            id={isNone ? null : id}
             offer={offer}
             onChange={(changed) => {
               put(id, changed)
             }}
           />
-          <Button onPress={() => set({ [`offers.${id}`]: undefined })}>{say('offer.forget')}</Button>
+          {!isNone && <Button onPress={() => set({ [`offers.${id}`]: undefined })}>{say('offer.forget')}</Button>}
         </section>
       ))}
       {offers.length > 0 && (
