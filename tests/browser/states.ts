@@ -174,7 +174,7 @@ export const states = (page: Page, { one, two }: Examples): readonly (readonly [
       'a trade word explained',
       async () => {
         await at(`#/plan/${two}/plan/walls`)
-        await page.locator('.term').first().click()
+        await page.getByRole('dialog').locator('.term').first().click()
         await settled(page)
       },
     ],
