@@ -1,6 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { EVERYTHING, goOffline, openExample, page, takeInHand } from './in-hand.ts'
+import { goOffline, openExample, page, takeInHand } from './in-hand.ts'
 
 takeInHand({ viewport: { width: 360, height: 740 } })
 let place: string
@@ -76,7 +76,7 @@ describe('the carpenter, offline', () => {
       .first()
       .waitFor()
     expect(await isNarrow()).toBe(true)
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
   })
 
   it('hears what no length sold gives, and mends it at a tap', async () => {
@@ -124,12 +124,12 @@ describe('the carpenter, offline', () => {
       .first()
       .waitFor()
     expect(await isNarrow()).toBe(true)
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
   })
 
   it('has no fault that axe finds in the card', async () => {
     await open('trays')
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
     expect(await isNarrow()).toBe(true)
   })
 })
