@@ -1,4 +1,4 @@
-import { wholeDown } from '../basics/count.ts'
+import { wholeDown, wholeUp } from '../basics/count.ts'
 import { type Bar, type Filling, sizeOf } from './bars.ts'
 import { inSequence, type Sequence } from './sequence.ts'
 import { FIT_TICKS, toTicks } from './ticks.ts'
@@ -72,12 +72,15 @@ export function fewPatterns(first: readonly Filling[], job: TidyJob, budget: num
 
   /** Ends with one pattern of all that is left, shared evenly over bars, at no more than the cost. */
   const close = (): void => {
-    const paid = chosen.reduce((sum, f) => sum + f.times * f.bar.cost, 0)
-    let share = 0
-    for (let i = 0; i < n; i++) share = greatestCommonDivisor(share, at(left, i))
+    let paid = 0
+    for (const f of chosen) paid += f.times * f.bar.cost
     const whole = sizeOf(left, size)
+    let share = 0
     for (const [b, bar] of job.bars.entries()) {
-      for (let times = 1; times <= share; times++) {
+      const fewest = wholeUp(whole / (bar.room + FIT_TICKS))
+      if (paid + fewest * bar.cost > job.cost) continue
+      if (share === 0) for (let i = 0; i < n; i++) share = greatestCommonDivisor(share, at(left, i))
+      for (let times = fewest; times <= share; times++) {
         if (share % times !== 0 || times > (stockLeft[b] as number) || whole / times > bar.room + FIT_TICKS) continue
         if (paid + times * bar.cost > job.cost) break
         const piece = left.map((v) => v / times)

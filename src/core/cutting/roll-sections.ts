@@ -27,7 +27,9 @@ export function sectionColumns(
   const fillings = singleRows(width, longest, items)
   const bars = new Map<number, Bar>()
   for (const f of fillings) bars.set(f.bar.cost, f.bar)
-  for (let round = 0; round < MOST_ROUNDS; round++) {
+  // Pieces of one size that lie one way: no section holds more of them than its rows do.
+  const rounds = waysToLie(items).length === 1 ? 0 : MOST_ROUNDS
+  for (let round = 0; round < rounds; round++) {
     const { columns, need } = asColumns([...bars.values()], fillings, area, count)
     const linear = linearBound(columns, need)
     const table = longTable(

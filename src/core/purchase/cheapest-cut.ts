@@ -40,12 +40,20 @@ export function cheapestCut<Cut extends AnyCut>(
   let best: CheapestCut<Cut> | null = null
   let cost = Number.POSITIVE_INFINITY
   let bound = Number.POSITIVE_INFINITY
-  for (const places of choicesOf(all)) {
+  const tripsOf = (places: readonly number[]): number =>
+    places.reduce((sum, place) => sum + (priced[place]?.transportMinor ?? 0), 0)
+  const choices = choicesOf(all).map((places) => ({ places, trips: tripsOf(places) }))
+  for (const { places, trips } of choices.toSorted((a, b) => a.trips - b.trips)) {
+    // The cuts of a choice cost no less than those from all offers: with its trips it may be out before it is laid out.
+    const least = whole.lowerBound + trips
+    if (least >= cost) {
+      bound = Math.min(bound, least)
+      break
+    }
     const found = withLots(places.length === all.length ? whole : cutFrom(places), terms)
     // A choice that holds less than all of them together leaves a piece unmade: it is cheap for the wrong reason.
     if (madeBy(found.cut) < madeBy(whole) * (1 - SAME_SHARE)) continue
     const paid = found.lots.reduce((sum, lots, place) => sum + paidFor(lots, priced[place]), 0)
-    const trips = places.reduce((sum, place) => sum + (priced[place]?.transportMinor ?? 0), 0)
     bound = Math.min(bound, found.cut.lowerBound + trips)
     if (paid >= cost) continue
     cost = paid
