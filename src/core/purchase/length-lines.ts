@@ -41,6 +41,10 @@ export function lengthLines(
     (sum, { key, lengthM }) => sum + lengthM * (cut.stock.find((one) => one.key === key)?.count ?? 0),
     0,
   )
+  // What mends the longest piece mends those that are too long beside it.
+  const [tooLong] = cut.problems
+    .flatMap((problem) => (problem.kind === 'piece-too-long' ? [problem] : []))
+    .toSorted((a, b) => b.lengthM - a.lengthM)
   return {
     lines: cutLines(
       total,
@@ -48,8 +52,6 @@ export function lengthLines(
       { owned: ownedM, leastLots: isSimple ? lotsFor(cut.lowerBound, unit) : null },
     ),
     plan: cut,
-    findings: cut.problems.flatMap((problem) =>
-      problem.kind === 'piece-too-long' ? [pieceTooLong(plan, total.item, problem.lengthM, problem.longestM)] : [],
-    ),
+    findings: tooLong === undefined ? [] : [pieceTooLong(plan, total.item, tooLong.lengthM, tooLong.longestM)],
   }
 }

@@ -6,6 +6,7 @@ import { Caution } from '../build/Caution.tsx'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { cardHref, placeHref } from '../route.ts'
 import { useCloseCard } from '../use-close-card.ts'
+import { Findings } from '../plan/Findings.tsx'
 import { CutPlans } from './CutPlans.tsx'
 
 /** All cutting of the kiln on one sheet: what the carpenter props beside the bench. */
@@ -14,6 +15,7 @@ export function CuttingSheet({ route, worked }: { readonly route: PlanRoute; rea
   const close = useCloseCard(placeHref(route.id, route.place))
   return (
     <Sheet title={say('cut.title')} closeLabel={say('app.close')} onClose={close} height="full">
+      <Findings findings={worked.purchase.findings} />
       <Caution>{say('task-caution.saw')}</Caution>
       <p className="quiet">{say('cut.kerf', { kerf: length(worked.plan.trays.kerfM) })}</p>
       <CutPlans purchase={worked.purchase} />

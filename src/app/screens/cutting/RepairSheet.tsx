@@ -5,10 +5,11 @@ import type { WorkedOut } from '../../../core/work-out.ts'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { useWords } from '../../words/use-words.tsx'
-import { itemName, lotsText } from '../buy/line-text.ts'
+import { itemName, lotsText, lotText } from '../buy/line-text.ts'
 import { Caution } from '../build/Caution.tsx'
 import { fieldWay } from '../fields/field-way.ts'
 import { NumberField } from '../fields/PlanField.tsx'
+import { Findings } from '../plan/Findings.tsx'
 import type { PlanRoute } from '../PlanHere.tsx'
 import { placeHref } from '../route.ts'
 import { useCloseCard } from '../use-close-card.ts'
@@ -51,12 +52,18 @@ export function RepairSheet({ route, worked }: { readonly route: PlanRoute; read
         ))}
       </div>
       <h3>{say('repair.list')}</h3>
+      <Findings findings={order.purchase.findings} />
       {order.purchase.lines.length === 0 && <p className="quiet">{say('repair.nothing')}</p>}
       <div>
         {order.purchase.lines.map((line, index) => (
           <MoneyRow
             key={index}
-            name={say('buy.lots', { count: lotsText(line, words), name: itemName(line.item, plan, words) })}
+            name={[
+              say('buy.lots', { count: lotsText(line, words), name: itemName(line.item, plan, words) }),
+              lotText(line, words),
+            ]
+              .filter(Boolean)
+              .join(', ')}
           >
             {line.cost === null ? say('buy.no-price') : <Worked of={line.cost} />}
           </MoneyRow>

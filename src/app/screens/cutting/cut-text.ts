@@ -1,10 +1,16 @@
 import type { CuttingPlan } from '../../../core/cutting/length-job.ts'
 import type { RollPlan } from '../../../core/cutting/roll-job.ts'
 import type { CutUp, SheetPlan } from '../../../core/cutting/sheet-job.ts'
+import { showLength } from '../../words/length.ts'
+import { inLine } from '../../words/show.ts'
 import type { Words } from '../../words/words.ts'
 
-/** Marks in one pull of the tape, in the order in which they are met. */
-export const marksText = (marksM: readonly number[], { length }: Words): string => marksM.map(length).join(' · ')
+/** Marks in one pull of the tape, in the order in which they are met: all in one unit, said once, and never rounded as a long length is in speech. */
+export function marksText(marksM: readonly number[], { show }: Words): string {
+  const marks = marksM.map((markM) => showLength(markM, show, true))
+  const unit = marks[0]?.unit ?? ''
+  return inLine({ figure: marks.map(({ figure }) => figure).join(' · '), unit })
+}
 
 /** Cuts of a sheet or section in order: what lies on the bench, which way the saw goes, where to mark. */
 export const cutSteps = ({ cuts }: CutUp, words: Words): readonly string[] =>
