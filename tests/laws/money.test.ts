@@ -7,46 +7,41 @@ import { cheapestMix, mixCost } from '../../src/core/purchase/lot-mix.ts'
 import { workOut } from '../../src/core/work-out.ts'
 import { anyPlan } from './plans.ts'
 import { cases } from './cases.ts'
+import { forAnyPlan } from './for-any-plan.ts'
 
 const sum = (values: readonly number[]): Big => values.reduce((total, value) => total.plus(value), new Big(0))
 
 describe('money of any plan', () => {
   it('adds up to the minor unit: lines, sellers, parts of the kiln, contingency, total', () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        const { costs: money, purchase } = workOut(plan)
-        const lines = purchase.lines.flatMap(({ cost }) => (cost === null ? [] : [cost.value]))
-        for (const value of lines) expect(Number.isSafeInteger(value) && value >= 0).toBe(true)
-        const all = sum(lines)
-        expect(all.eq(money.subtotal.value)).toBe(true)
-        expect(sum(money.sellers.map(({ cost }) => cost.value)).eq(all)).toBe(true)
-        expect(sum(money.sections.map(({ cost }) => cost.value)).eq(all)).toBe(true)
-        for (const { cost } of money.sections) expect(Number.isSafeInteger(cost.value) && cost.value >= 0).toBe(true)
-        // Halves up to whole minor units, by a decimal library.
-        const contingency = all.times(plan.money.contingency).round(0, Big.roundHalfUp)
-        expect(contingency.minus(money.contingency.value).abs().lte(1)).toBe(true)
-        expect(all.plus(money.contingency.value).eq(money.total.value)).toBe(true)
-        const { budgetMinor } = plan.money
-        expect(money.left === null ? null : money.left.value).toBe(
-          budgetMinor === null ? null : budgetMinor - money.total.value,
-        )
-      }),
-      { numRuns: cases(100) },
-    )
+    forAnyPlan(100, (plan) => {
+      const { costs: money, purchase } = workOut(plan)
+      const lines = purchase.lines.flatMap(({ cost }) => (cost === null ? [] : [cost.value]))
+      for (const value of lines) expect(Number.isSafeInteger(value) && value >= 0).toBe(true)
+      const all = sum(lines)
+      expect(all.eq(money.subtotal.value)).toBe(true)
+      expect(sum(money.sellers.map(({ cost }) => cost.value)).eq(all)).toBe(true)
+      expect(sum(money.sections.map(({ cost }) => cost.value)).eq(all)).toBe(true)
+      for (const { cost } of money.sections) expect(Number.isSafeInteger(cost.value) && cost.value >= 0).toBe(true)
+      // Halves up to whole minor units, by a decimal library.
+      const contingency = all.times(plan.money.contingency).round(0, Big.roundHalfUp)
+      expect(contingency.minus(money.contingency.value).abs().lte(1)).toBe(true)
+      expect(all.plus(money.contingency.value).eq(money.total.value)).toBe(true)
+      const { budgetMinor } = plan.money
+      expect(money.left === null ? null : money.left.value).toBe(
+        budgetMinor === null ? null : budgetMinor - money.total.value,
+      )
+    })
   }, 120_000)
 
   it('names every line without a price, and never counts it as nothing', () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        const { costs: money, purchase } = workOut(plan)
-        const without = purchase.lines.filter((line) => line.price === null)
-        expect(money.unpriced).toEqual(without.map(({ item }) => item))
-        expect(without.every((line) => line.cost === null)).toBe(true)
-        expect(money.findings.some((one) => one.kind === 'money.unpriced')).toBe(without.length > 0)
-        expect(money.total.id).toBe(without.length > 0 ? 'cost.priced-so-far' : 'cost.total')
-      }),
-      { numRuns: cases(60) },
-    )
+    forAnyPlan(60, (plan) => {
+      const { costs: money, purchase } = workOut(plan)
+      const without = purchase.lines.filter((line) => line.price === null)
+      expect(money.unpriced).toEqual(without.map(({ item }) => item))
+      expect(without.every((line) => line.cost === null)).toBe(true)
+      expect(money.findings.some((one) => one.kind === 'money.unpriced')).toBe(without.length > 0)
+      expect(money.total.id).toBe(without.length > 0 ? 'cost.priced-so-far' : 'cost.total')
+    })
   }, 120_000)
 
   it('is told apart from a slip when it passes what can be counted exactly', () => {
@@ -85,32 +80,29 @@ describe('money of any plan', () => {
 
 describe('whole lots of any plan', () => {
   it('cover the need with its waste, and one lot fewer does not', () => {
-    fc.assert(
-      fc.property(anyPlan, (any) => {
-        // What is at hand need not be bought: `tests/laws/cutting.test.ts` has its own laws.
-        const plan = { ...any, trays: { ...any.trays, owned: {} } }
-        const { purchase } = workOut(plan)
-        const items = new Set(purchase.lines.map(({ item }) => item))
-        for (const item of items) {
-          const lines = purchase.lines.filter((line) => line.item === item)
-          const bought = lines.reduce((total, line) => total + line.bought.value, 0)
-          const gross = lines[0]?.gross.value ?? Number.NaN
-          const tooLong = purchase.findings.some((one) => one.kind === 'buy.piece-too-long')
-          expect([item, tooLong || bought >= gross * (1 - 1e-9)]).toEqual([item, true])
-          for (const line of lines) {
-            expect(Number.isInteger(line.lots.value) && line.lots.value > 0).toBe(true)
-            expect(line.surplus.value).toBeCloseTo(line.bought.value - line.covers.value, 9)
-          }
-          // Cut items are bought by the cutting plan, and a seller's least order may be more than is needed.
-          const [only] = lines
-          if (lines.length > 1 || only === undefined || purchase.cutting.has(item) || only.widthM > 0) continue
-          const least = plan.offers[only.offerId ?? '']?.leastLots ?? 1
-          const fewer = (only.lots.value - 1) * only.lotSize.value
-          expect([item, only.lots.value <= least || fewer < gross]).toEqual([item, true])
+    forAnyPlan(100, (any) => {
+      // What is at hand need not be bought: `tests/laws/cutting.test.ts` has its own laws.
+      const plan = { ...any, trays: { ...any.trays, owned: {} } }
+      const { purchase } = workOut(plan)
+      const items = new Set(purchase.lines.map(({ item }) => item))
+      for (const item of items) {
+        const lines = purchase.lines.filter((line) => line.item === item)
+        const bought = lines.reduce((total, line) => total + line.bought.value, 0)
+        const gross = lines[0]?.gross.value ?? Number.NaN
+        const tooLong = purchase.findings.some((one) => one.kind === 'buy.piece-too-long')
+        expect([item, tooLong || bought >= gross * (1 - 1e-9)]).toEqual([item, true])
+        for (const line of lines) {
+          expect(Number.isInteger(line.lots.value) && line.lots.value > 0).toBe(true)
+          expect(line.surplus.value).toBeCloseTo(line.bought.value - line.covers.value, 9)
         }
-      }),
-      { numRuns: cases(100) },
-    )
+        // Cut items are bought by the cutting plan, and a seller's least order may be more than is needed.
+        const [only] = lines
+        if (lines.length > 1 || only === undefined || purchase.cutting.has(item) || only.widthM > 0) continue
+        const least = plan.offers[only.offerId ?? '']?.leastLots ?? 1
+        const fewer = (only.lots.value - 1) * only.lotSize.value
+        expect([item, only.lots.value <= least || fewer < gross]).toEqual([item, true])
+      }
+    })
   }, 120_000)
 
   it('of the cheapest mix cost no more than any other mix', () => {

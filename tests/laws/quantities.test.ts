@@ -6,6 +6,7 @@ import { unitsBought } from '../../src/core/quantities/wall-needs.ts'
 import { workOut } from '../../src/core/work-out.ts'
 import { anyPlan } from './plans.ts'
 import { cases } from './cases.ts'
+import { forAnyPlan } from './for-any-plan.ts'
 
 /** Gross amounts by item, all uses together. */
 function grossByItem(needs: readonly Need[]): Map<string, number> {
@@ -18,16 +19,13 @@ const withCount = (plan: Plan, count: number): Plan => ({ ...plan, chambers: { .
 
 describe('quantities of any plan', () => {
   it('are finite, positive, and waste is what lies between net and gross', () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        for (const { net, waste, gross } of workOut(plan).needs) {
-          expect(Number.isFinite(net.value) && net.value >= 0).toBe(true)
-          expect(gross.value).toBeCloseTo(net.value * (1 + waste.value), 9)
-          expect(gross.unit).toBe(net.unit)
-        }
-      }),
-      { numRuns: cases(60) },
-    )
+    forAnyPlan(60, (plan) => {
+      for (const { net, waste, gross } of workOut(plan).needs) {
+        expect(Number.isFinite(net.value) && net.value >= 0).toBe(true)
+        expect(gross.value).toBeCloseTo(net.value * (1 + waste.value), 9)
+        expect(gross.unit).toBe(net.unit)
+      }
+    })
   }, 120_000)
 
   it('never fall when a chamber is added', () => {
@@ -45,24 +43,21 @@ describe('quantities of any plan', () => {
   }, 120_000)
 
   it('count in the list what the drawings show, course by course', () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        const { layout, needs } = workOut(plan)
-        const listed = needs.find((one) => one.item === 'wall-unit')
-        const units = unitsBought(layout)
-        expect(listed?.net.value).toBe(units.value)
-        expect(units.value).toBe(layout.counts.bought)
-        const drawn = layout.units.filter((unit) => unit.cutLengthM === null).length
-        const cut = layout.units.length - drawn
-        // Bricks of arches lie in no course: in a single leaf they are bats, in a one-brick wall whole, and beside them pieces cut to fit.
-        const { whole, cutPieces, archUnits, fittedUnits } = layout.counts
-        expect(whole + cutPieces).toBe(drawn + cut + archUnits - fittedUnits)
-        expect(plan.walls.leaf === 'single' ? whole : drawn).toBe(drawn)
-        // Cut units give at least the pieces that are drawn.
-        expect(units.value).toBeLessThanOrEqual(whole + cut + archUnits)
-      }),
-      { numRuns: cases(60) },
-    )
+    forAnyPlan(60, (plan) => {
+      const { layout, needs } = workOut(plan)
+      const listed = needs.find((one) => one.item === 'wall-unit')
+      const units = unitsBought(layout)
+      expect(listed?.net.value).toBe(units.value)
+      expect(units.value).toBe(layout.counts.bought)
+      const drawn = layout.units.filter((unit) => unit.cutLengthM === null).length
+      const cut = layout.units.length - drawn
+      // Bricks of arches lie in no course: in a single leaf they are bats, in a one-brick wall whole, and beside them pieces cut to fit.
+      const { whole, cutPieces, archUnits, fittedUnits } = layout.counts
+      expect(whole + cutPieces).toBe(drawn + cut + archUnits - fittedUnits)
+      expect(plan.walls.leaf === 'single' ? whole : drawn).toBe(drawn)
+      // Cut units give at least the pieces that are drawn.
+      expect(units.value).toBeLessThanOrEqual(whole + cut + archUnits)
+    })
   }, 120_000)
 
   it('do not change when the plan is turned to another wind', () => {

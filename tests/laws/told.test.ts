@@ -1,5 +1,4 @@
 import { compileMessage } from '@lingui/message-utils/compileMessage'
-import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
 import { messagesOf } from '../../.ci/words-plugin.ts'
 import type { Derived } from '../../src/core/basics/derived.ts'
@@ -8,9 +7,8 @@ import { groupAccount } from '../../src/core/costs/group-account.ts'
 import { spendingAccount } from '../../src/core/costs/spending.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
 import { workOut } from '../../src/core/work-out.ts'
-import { cases } from './cases.ts'
 import { derivedIn } from './formula.ts'
-import { anyPlan } from './plans.ts'
+import { forAnyPlan } from './for-any-plan.ts'
 
 const words = messagesOf('en')
 const LEVELS = ['problem', 'caution', 'good']
@@ -92,11 +90,8 @@ function faultsOf(plan: Plan): string[] {
 
 describe('what is told of any plan', () => {
   it('has a sentence, everything that the sentence asks for, and a field that holds the number said to be typed there', () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        expect(faultsOf(plan)).toEqual([])
-      }),
-      { numRuns: cases(120) },
-    )
+    forAnyPlan(120, (plan) => {
+      expect(faultsOf(plan)).toEqual([])
+    })
   }, 120_000)
 })

@@ -6,7 +6,7 @@ import { LIMITS } from '../../src/core/plan/limits.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
 import { workingsIn, wrongWorkings } from '../core/fish/check-working.ts'
 import { anyPlan } from '../core/fish/plans.ts'
-import { cases } from './cases.ts'
+import { forAnyPlan } from './for-any-plan.ts'
 
 const SEATING = new Set(['rail-over-fire', 'rail-near-fire', 'tray-over-edge', 'trays-clash'])
 
@@ -29,49 +29,40 @@ const outOfLimits = ([path, value]: [string, unknown]): boolean => {
 
 describe('trays', () => {
   it('that raise no seating problem stand clear of the fire, of the outer edge and of each other', () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        const frame = trayFrame(plan)
-        const wallM = frame.wall.value
-        const seats = !frame.findings.some((one) => SEATING.has(one.kind))
-        const { setbackM, railThicknessM, gapM } = plan.trays
-        const clear =
-          setbackM >= 0.01 - 1e-6 &&
-          frame.side.value <= plan.chambers.clearSideM + 2 * wallM - 0.02 + 2e-6 &&
-          (plan.chambers.count === 1 || 2 * (setbackM + railThicknessM) + gapM <= wallM + 2e-6)
-        expect(seats).toBe(clear)
-      }),
-      { numRuns: cases(500) },
-    )
+    forAnyPlan(500, (plan) => {
+      const frame = trayFrame(plan)
+      const wallM = frame.wall.value
+      const seats = !frame.findings.some((one) => SEATING.has(one.kind))
+      const { setbackM, railThicknessM, gapM } = plan.trays
+      const clear =
+        setbackM >= 0.01 - 1e-6 &&
+        frame.side.value <= plan.chambers.clearSideM + 2 * wallM - 0.02 + 2e-6 &&
+        (plan.chambers.count === 1 || 2 * (setbackM + railThicknessM) + gapM <= wallM + 2e-6)
+      expect(seats).toBe(clear)
+    })
   })
 
   it('seat once the remedy of a seating problem is taken, and its values are within limits', () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        const offered = trayFrame(plan).findings.flatMap((finding) =>
-          finding.remedies.map((remedy) => ({ finding, remedy, again: trayFrame(applied(plan, remedy.set)).findings })),
-        )
-        expect(offered.flatMap(({ remedy }) => Object.entries(remedy.set)).filter(outOfLimits)).toEqual([])
-        const left = offered.filter(({ finding, again }) =>
-          SEATING.has(finding.kind)
-            ? again.some((one) => SEATING.has(one.kind))
-            : again.some((one) => one.kind === finding.kind && one.level === finding.level),
-        )
-        expect(left.map(({ finding }) => finding)).toEqual([])
-      }),
-      { numRuns: cases(500) },
-    )
+    forAnyPlan(500, (plan) => {
+      const offered = trayFrame(plan).findings.flatMap((finding) =>
+        finding.remedies.map((remedy) => ({ finding, remedy, again: trayFrame(applied(plan, remedy.set)).findings })),
+      )
+      expect(offered.flatMap(({ remedy }) => Object.entries(remedy.set)).filter(outOfLimits)).toEqual([])
+      const left = offered.filter(({ finding, again }) =>
+        SEATING.has(finding.kind)
+          ? again.some((one) => SEATING.has(one.kind))
+          : again.some((one) => one.kind === finding.kind && one.level === finding.level),
+      )
+      expect(left.map(({ finding }) => finding)).toEqual([])
+    })
   })
 
   it('explain every number in formulas that compute it, in units that balance', () => {
-    fc.assert(
-      fc.property(anyPlan, (plan) => {
-        const all = [trayFrame(plan), fishLoad(plan)]
-        expect(wrongWorkings(all)).toEqual([])
-        expect(workingsIn(all)).toBeGreaterThan(15)
-      }),
-      { numRuns: cases(40) },
-    )
+    forAnyPlan(40, (plan) => {
+      const all = [trayFrame(plan), fishLoad(plan)]
+      expect(wrongWorkings(all)).toEqual([])
+      expect(workingsIn(all)).toBeGreaterThan(15)
+    })
   })
 })
 

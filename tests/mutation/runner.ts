@@ -36,6 +36,7 @@ export default class MutationRunner extends TestRunner {
     const open = [...awake.met].filter((id) => !this.noticed.has(id))
     for (const id of open) {
       awake.id = id
+      awake.turn++
       awake.untilMs = ownMs() + Math.max(LEAST_MS, 5 * tookMs)
       try {
         await run()
@@ -48,6 +49,7 @@ export default class MutationRunner extends TestRunner {
       }
     }
     awake.id = 0
+    awake.turn++
     awake.untilMs = Infinity
     if (open.length > 0) await run()
     const fates = { met: [...this.met], noticed: [...this.noticed] }

@@ -52,19 +52,17 @@ export function mutating(room: string, sample: number, seed: number, listFile: s
   return {
     name: 'mutating',
     enforce: 'pre',
-    transform(code, id) {
+    transform(source, id) {
       const file = path
         .relative(root, id.split('?')[0] ?? id)
         .split(path.sep)
         .join('/')
       if (!file.startsWith('src/core/') || !file.endsWith('.ts')) return null
-      return {
-        code: withSwitches(
-          code,
-          mutants.filter((mutant) => mutant.file === file),
-        ),
-        map: null,
-      }
+      const code = withSwitches(
+        source,
+        mutants.filter((mutant) => mutant.file === file),
+      )
+      return { code: code.replaceAll('new WeakMap', 'new __WeakMap'), map: null }
     },
   }
 }
