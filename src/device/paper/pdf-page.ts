@@ -10,8 +10,11 @@ const HEAD_MM = 17
 const FOOT_MM = 9
 export const LINE = 1.3
 
-/** The face has every letter of our languages but no minus of its own: the dash of the same width and height stands for it. */
-export const inFace = (text: string): string => text.replaceAll('\u2212', '\u2013')
+/**
+ * The face has every letter of our languages but no minus of its own: the dash of the same width and height stands for it. The taka's sign is
+ * of another script: its letters stand for it.
+ */
+export const inFace = (text: string): string => text.replaceAll('\u2212', '\u2013').replaceAll('৳', 'Tk\u00a0')
 
 /** One page after another, filled from the top: where the pen is and how much room is left. */
 export class Page {
