@@ -1,8 +1,9 @@
 import type { Against, FiringLog } from '../../../core/schedule/firing-log.ts'
+import { LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { showIsoDay } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
-import { cardHref } from '../route.ts'
+import { cardHref, placeHref } from '../route.ts'
 
 /** Firings of the log, the last one first; a tap opens one to be set right. */
 export function LogRows({
@@ -17,6 +18,15 @@ export function LogRows({
   const words = useWords()
   const { say, mass } = words
   const rows = log.firings.map((one, index) => ({ ...one, number: index + 1 })).toReversed()
+  if (rows.length === 0)
+    return (
+      <>
+        <p className="quiet">{say('run.no-log')}</p>
+        <LinkButton href={placeHref(planId, 'run')} icon="plus">
+          {say('run.write-up', { number: words.number(1) })}
+        </LinkButton>
+      </>
+    )
   return (
     <ul>
       {rows.slice(0, most).map(({ id, number, firing, yieldIs, woodIs, net }) => {
