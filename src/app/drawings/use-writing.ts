@@ -12,7 +12,7 @@ const isHalf = (mm: number): boolean =>
   Math.abs(mm - Math.round(mm)) > 0.49 && Math.abs(2 * mm - Math.round(2 * mm)) < 1e-3
 
 /** Figures on drawings stand bare and ungrouped, all in the one unit of the corner. */
-function figure(lengthM: number, unit: LengthUnit): string {
+export function bareFigure(lengthM: number, unit: LengthUnit): string {
   switch (unit) {
     case 'mm':
       return isHalf(lengthM * 1000)
@@ -36,7 +36,7 @@ const WORD = /^wind\.[A-Z]+$/
 function writingFor(words: Words, taped = false): Writing {
   const unit = taped && words.show.length !== 'ft-in' ? 'm' : words.show.length
   return {
-    figure: (lengthM) => (taped && unit === 'm' ? showNumber(lengthM, 3, 3) : figure(lengthM, unit)),
+    figure: (lengthM) => (taped && unit === 'm' ? showNumber(lengthM, 3, 3) : bareFigure(lengthM, unit)),
     alone: words.length,
     say: (key, args) =>
       words.named(

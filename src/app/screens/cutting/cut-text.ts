@@ -1,15 +1,14 @@
 import type { CuttingPlan } from '../../../core/cutting/length-job.ts'
 import type { RollPlan } from '../../../core/cutting/roll-job.ts'
 import type { CutUp, SheetPlan } from '../../../core/cutting/sheet-job.ts'
-import { showLength } from '../../words/length.ts'
+import { bareFigure } from '../../drawings/use-writing.ts'
 import { inLine } from '../../words/show.ts'
 import type { Words } from '../../words/words.ts'
 
-/** Marks in one pull of the tape, in the order in which they are met: all in one unit, said once, and never rounded as a long length is in speech. */
-export function marksText(marksM: readonly number[], { show }: Words): string {
-  const marks = marksM.map((markM) => showLength(markM, show, true))
-  const unit = marks[0]?.unit ?? ''
-  return inLine({ figure: marks.map(({ figure }) => figure).join(' · '), unit })
+/** Marks in one pull of the tape, in the order in which they are met: figures as on the drawing beside them, their unit said once. */
+export function marksText(marksM: readonly number[], { show: { length } }: Words): string {
+  const figures = marksM.map((markM) => bareFigure(markM, length)).join(' · ')
+  return inLine({ figure: figures, unit: length === 'ft-in' ? '' : length })
 }
 
 /** Cuts of a sheet or section in order: what lies on the bench, which way the saw goes, where to mark. */

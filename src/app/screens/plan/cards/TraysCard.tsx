@@ -1,11 +1,13 @@
+import type { ItemKey } from '../../../../core/quantities/items.ts'
 import type { WorkedOut } from '../../../../core/work-out.ts'
 import { LinkButton } from '../../../parts/Button.tsx'
+import { MoneyRow } from '../../../parts/MoneyRow.tsx'
 import { useWords } from '../../../words/use-words.tsx'
 import { PlanChoice } from '../../fields/PlanChoice.tsx'
 import { PlanField } from '../../fields/PlanField.tsx'
 import { usePlan } from '../../fields/plan-in-hand.ts'
 import { cardHref } from '../../route.ts'
-import { KeyFigure } from '../../working/Worked.tsx'
+import { Worked } from '../../working/Worked.tsx'
 import { OwnedPart } from './OwnedPart.tsx'
 import { LengthsSold, SectionPick } from './StockPart.tsx'
 
@@ -58,24 +60,32 @@ export function TraysCard({ worked }: { readonly worked: WorkedOut }) {
   )
 }
 
-/** What one tray weighs and takes, and how high a full stack stands: each opens its working. */
-function TrayFigures({ worked: { tray } }: { readonly worked: WorkedOut }) {
-  const { named } = useWords()
-  const { mass, fixings } = tray
+/** What one tray weighs and takes, what all of them take, and how high a full stack stands: each opens its working. */
+function TrayFigures({ worked: { tray, needs } }: { readonly worked: WorkedOut }) {
+  const { nameOf } = useWords()
+  const { mass, fixings, strength } = tray
+  const all = (item: ItemKey) =>
+    needs.filter((need) => need.item === item && need.use === 'trays').map(({ net }) => net)
   const figures = [
     tray.count,
+    mass.timber,
+    mass.mesh,
     mass.empty,
     mass.loaded,
     tray.stackHeight,
     tray.topHeight,
+    strength.mostSpan,
     fixings.nails,
-    fixings.nailMass,
+    ...all('nails'),
     fixings.staples,
+    ...all('staples'),
   ]
   return (
-    <div className="figs">
+    <div>
       {figures.map((of) => (
-        <KeyFigure key={of.id} label={named(`working.${of.id}`)} of={of} />
+        <MoneyRow key={of.id} name={nameOf(of)}>
+          <Worked of={of} />
+        </MoneyRow>
       ))}
     </div>
   )
