@@ -1,5 +1,6 @@
 import type { Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
+import { accessibilityFaults } from './accessibility.ts'
 import { launch, phone } from './browser.ts'
 import { AppServer } from './server.ts'
 
@@ -48,6 +49,43 @@ describe('the look', () => {
     expect(await page.locator('html').getAttribute('data-theme')).toBeNull()
     await context.close()
   })
+
+  it.each(['light', 'dark'] as const)(
+    'keeps what is chosen, drawn and worked out apart in the reader’s own colours, %s',
+    async (colorScheme) => {
+      const context = await phone(browser, { forcedColors: 'active', colorScheme, reducedMotion: 'reduce' })
+      const page = await context.newPage()
+      page.setDefaultTimeout(8000)
+      await page.goto(url)
+      await page.getByRole('button', { name: 'Example' }).click()
+      await page.getByRole('button', { name: /One chamber/ }).click()
+      await page.getByRole('link', { name: /^Walls/ }).waitFor()
+      const [canvas, text] = await page.evaluate(() => {
+        const probe = document.createElement('i')
+        document.body.append(probe)
+        const colourOf = (name: string) => {
+          probe.style.color = name
+          return getComputedStyle(probe).color
+        }
+        const both = [colourOf('Canvas'), colourOf('CanvasText')]
+        probe.remove()
+        return both
+      })
+      const style = (of: string, property: string) =>
+        page
+          .locator(of)
+          .first()
+          .evaluate((one, name) => getComputedStyle(one).getPropertyValue(name), property)
+      expect(canvas).not.toBe(text)
+      expect(await style('body', 'background-color')).toBe(canvas)
+      expect(await style('.bar a[aria-current]', 'background-color')).toBe(text)
+      expect(await style('.bar a:not([aria-current])', 'background-color')).toBe(canvas)
+      expect(await style('.num', 'background-image')).toContain(text)
+      expect(await style('.draw .k-masonry', 'stroke')).toBe(text)
+      expect(await accessibilityFaults(page)).toEqual([])
+      await context.close()
+    },
+  )
 
   it('stands still for those who asked for less motion', async () => {
     const context = await phone(browser, { reducedMotion: 'reduce' })
