@@ -15,6 +15,9 @@ import type { SheetHand } from './sheet-kind.ts'
 export function traysSheet({ worked, words, ink }: SheetHand): PaperSheet {
   const { plan, tray, purchase } = worked
   const draw = (drawing: Drawing) => ink(<PaperDrawing drawing={drawing} />)
+  const pieceRow = (name: string, each: number, size: string): PaperRow => ({
+    cells: [name, words.number(each), words.number(each * tray.count.value), size],
+  })
   return {
     title: words.say('sheets.trays'),
     blocks: [
@@ -29,12 +32,13 @@ export function traysSheet({ worked, words, ink }: SheetHand): PaperSheet {
       {
         kind: 'drawings',
         across: 2,
+        mostHighMm: 66,
         each: [
           { caption: words.say('sheets.tray-above'), markup: draw(trayView(worked)) },
           { caption: words.say('sheets.tray-corner'), markup: draw(trayCornerView(worked)) },
         ],
       },
-      { kind: 'drawing', markup: draw(traySeatView(worked)), mostHighMm: 70, caption: words.say('sheets.tray-seat') },
+      { kind: 'drawing', markup: draw(traySeatView(worked)), mostHighMm: 64, caption: words.say('sheets.tray-seat') },
       { kind: 'heading', text: words.say('sheets.pieces') },
       {
         kind: 'table',
@@ -44,15 +48,24 @@ export function traysSheet({ worked, words, ink }: SheetHand): PaperSheet {
           { title: words.say('sheets.all'), share: 0.2, align: 'right' },
           { title: words.say('sheets.length'), share: 0.2, align: 'right' },
         ],
-        rows: tray.pieces.map(({ kind, perTray, length }) => ({
-          cells: [
-            words.named(`piece.${kind}`),
-            words.number(perTray),
-            words.number(perTray * tray.count.value),
-            words.length(length.value),
-          ],
-        })),
+        rows: [
+          ...tray.pieces.map(({ kind, perTray, length }) =>
+            pieceRow(words.named(`piece.${kind}`), perTray, words.length(length.value)),
+          ),
+          pieceRow(words.named('item.mesh'), 1, words.sizes(tray.mesh.value, tray.mesh.value)),
+          pieceRow(words.named('item.nails'), tray.fixings.nails.value, ''),
+          pieceRow(words.named('item.staples'), tray.fixings.staples.value, ''),
+        ],
       },
+      {
+        kind: 'text',
+        text: [tray.mass.empty, tray.mass.loaded]
+          .map((of) => `${words.nameOf(of)}: ${words.inLine(of.value, of.unit)}`)
+          .join(' · '),
+      },
+      ...tray.findings
+        .filter(({ kind }) => kind === 'tray-needs-two' || kind === 'tray-too-heavy')
+        .map((lift): PaperBlock => ({ kind: 'caution', text: words.finding(lift) })),
       ...[...purchase.cutting].flatMap(([item, cutting]) =>
         boardBlocks(words.named(`item.${item}`), cutting, words, draw),
       ),

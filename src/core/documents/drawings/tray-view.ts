@@ -205,7 +205,7 @@ export function trayCornerView({ plan, tray }: DrawnKiln): Drawing {
       x0M: -0.5 * r,
       x1M: far[0] + 0.5 * r,
       y0M: Math.min(0, low[1]) - 0.4 * r,
-      y1M: Math.max(back[1], far[1]) + 1.4 * h,
+      y1M: Math.max(back[1], far[1]) + h,
     },
     shapes,
     label: {
