@@ -32,6 +32,9 @@ const TakeScreen = lazy(() =>
 const HistoryScreen = lazy(() =>
   withWords(import('./history/HistoryScreen.tsx')).then((one) => ({ default: one.HistoryScreen })),
 )
+const PriceBook = lazy(() =>
+  withWords(import('./prices/PriceBookScreen.tsx')).then((one) => ({ default: one.PriceBookScreen })),
+)
 const Erased = lazy(() => withWords(import('./settings/Erased.tsx')).then((one) => ({ default: one.Erased })))
 const HowItWorks = lazy(() => withWords(import('./how/HowItWorks.tsx')).then((one) => ({ default: one.HowItWorks })))
 const TradeWords = lazy(() => withWords(import('./terms/TradeWords.tsx')).then((one) => ({ default: one.TradeWords })))
@@ -96,6 +99,8 @@ function Screen({ route }: { readonly route: Route }) {
       return <HowItWorks />
     case 'words':
       return <TradeWords />
+    case 'prices':
+      return <PriceBook />
     case 'scan':
       return <ScanScreen />
     case 'take':

@@ -9,7 +9,7 @@ export type Place = (typeof PLACES)[number]
 /** What opens over a place, and over every place. A card about one record says which after a colon. */
 export const CARDS = {
   plan: [...PLAN_CARDS, 'compare', 'cutting', 'repair'],
-  buy: [...MONEY_CARDS, 'item', 'offer'],
+  buy: [...MONEY_CARDS, 'item', 'offer', 'prices'],
   build: [...SITE_CARDS, 'crew'],
   run: RUN_CARDS,
   every: ['within', 'sheets', 'differences'],
@@ -30,6 +30,7 @@ export type Route =
   | { readonly screen: 'trust' }
   | { readonly screen: 'how' }
   | { readonly screen: 'words' }
+  | { readonly screen: 'prices' }
   | {
       readonly screen: 'plan'
       readonly id: string
@@ -40,7 +41,7 @@ export type Route =
 
 const isPlace = (text: string | undefined): text is Place => PLACES.some((place) => place === text)
 
-const ALONE = ['new', 'settings', 'trust', 'scan', 'how', 'words'] as const
+const ALONE = ['new', 'settings', 'trust', 'scan', 'how', 'words', 'prices'] as const
 const isAlone = (text: string | undefined): text is (typeof ALONE)[number] => ALONE.some((screen) => screen === text)
 
 const decoded = (text: string): string => {
@@ -75,6 +76,7 @@ export const NEW = '#/new'
 export const SETTINGS = '#/settings'
 export const SCAN = '#/scan'
 export const TRUST = '#/trust'
+export const PRICES = '#/prices'
 export const HOW = '#/how'
 export const TRADE_WORDS = '#/words'
 

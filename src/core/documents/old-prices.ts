@@ -8,14 +8,15 @@ const OLD_PRICE_DAYS = 60
 
 /** Offers that the list uses and whose price was seen too long ago, by their ids. `today` is a day as text; a price without a day is not judged. */
 export function oldPrices(plan: Plan, lines: readonly PurchaseLine[], today: string): readonly string[] {
-  const now = dayNumber(today)
-  if (now === null) return []
   const used = new Set(lines.flatMap(({ offerId }) => (offerId === null ? [] : [offerId])))
-  return [...used].filter((id) => {
-    const seen = plan.offers[id]?.seen
-    const then = seen === null || seen === undefined ? null : dayNumber(seen)
-    return then !== null && now - then > OLD_PRICE_DAYS
-  })
+  return [...used].filter((id) => isOldPrice(plan.offers[id]?.seen ?? null, today))
+}
+
+/** Was a price seen so long ago that it should be asked again? One without a day is not judged. */
+export function isOldPrice(seen: string | null, today: string): boolean {
+  const now = dayNumber(today)
+  const then = seen === null ? null : dayNumber(seen)
+  return now !== null && then !== null && now - then > OLD_PRICE_DAYS
 }
 
 /** One line about them all, or nothing. */

@@ -20,6 +20,40 @@ export const priceBookSchema = z.strictObject({
 
 export type PriceBook = z.infer<typeof priceBookSchema>
 
+/** One price as a phone keeps it, with the currency it is in. */
+export const bookPriceSchema = z.strictObject({
+  currency: priceBookSchema.shape.currency,
+  offer: offerSchema,
+})
+export type BookPrice = z.infer<typeof bookPriceSchema>
+export type KeptPrice = BookPrice & { readonly id: string }
+
+/** The prices in one currency as a book that can be written out or taken into a plan. */
+export const bookOf = (name: string, currency: PriceBook['currency'], prices: readonly KeptPrice[]): PriceBook => ({
+  format: PRICE_BOOK_FORMAT,
+  version: PRICE_BOOK_VERSION,
+  name,
+  example: false,
+  currency,
+  offers: Object.fromEntries(
+    prices.filter((one) => isSameCurrency(one.currency, currency)).map(({ id, offer }) => [id, offer]),
+  ),
+})
+
+/** What must be written into a phone's book so that it knows these offers too: those that are new, and those seen later than before. */
+export function pricesToKeep(
+  known: readonly KeptPrice[],
+  currency: PriceBook['currency'],
+  found: Readonly<Record<string, Offer>>,
+  idFor: (id: string) => string,
+): KeptPrice[] {
+  const before = bookOf('', currency, known).offers
+  const after = withOffers(before, found, idFor)
+  return Object.entries(after).flatMap(([id, offer]) =>
+    isSameOffer(before[id], offer) ? [] : [{ id, currency, offer: { ...offer, chosen: false } }],
+  )
+}
+
 export type PriceBookProblem =
   | { readonly kind: 'not-a-price-book' }
   | { readonly kind: 'other-currency'; readonly theirs: string; readonly ours: string }
@@ -64,6 +98,11 @@ function withOffers(
   return offers
 }
 
+/** Do two offers say the same in every field? */
+export const isSameOffer = (one: Offer | undefined, other: Offer): boolean =>
+  one !== undefined &&
+  Object.keys({ ...one, ...other }).every((field) => one[field as keyof Offer] === other[field as keyof Offer])
+
 /** The plan with the book's offers added; the user's choice among them is kept. Money is never converted. */
 export function withPrices(plan: Plan, book: PriceBook): Result<Plan, PriceBookProblem> {
   if (!isSameCurrency(book.currency, plan.currency))
@@ -71,5 +110,5 @@ export function withPrices(plan: Plan, book: PriceBook): Result<Plan, PriceBookP
   return good({ ...plan, offers: withOffers(plan.offers, book.offers, (id) => id) })
 }
 
-const isSameCurrency = (one: PriceBook['currency'], other: PriceBook['currency']): boolean =>
+export const isSameCurrency = (one: PriceBook['currency'], other: PriceBook['currency']): boolean =>
   one.code === other.code && one.digits === other.digits

@@ -25,6 +25,7 @@ import { PrintedList } from './PrintedList.tsx'
 import { SellerPart } from './SellerPart.tsx'
 import { SendText } from './SendText.tsx'
 
+const PricesSheet = lazy(() => import('../prices/PricesSheet.tsx').then((one) => ({ default: one.PricesSheet })))
 const MoneySheet = lazy(() => import('../spending/MoneySheet.tsx').then((one) => ({ default: one.MoneySheet })))
 
 /** Buy: everything by seller, from need to money, and the list for the market. */
@@ -129,6 +130,9 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
             {say('group.title')}
           </LinkButton>
         </div>
+        <LinkButton icon="pencil" href={cardHref(route.id, 'buy', 'prices')}>
+          {say('prices.title')}
+        </LinkButton>
         <LinkButton href={cardHref(route.id, 'plan', 'money')}>{say('swings.link')}</LinkButton>
         <section className="stack print-choice">
           <Segments
@@ -158,6 +162,11 @@ export function BuyPlace({ route, worked }: { readonly route: PlanRoute; readonl
       {moneyCard !== null && (
         <Suspense fallback={null}>
           <MoneySheet key={route.card} card={moneyCard} route={route} worked={worked} />
+        </Suspense>
+      )}
+      {route.card === 'prices' && (
+        <Suspense fallback={null}>
+          <PricesSheet route={route} worked={worked} />
         </Suspense>
       )}
       {item !== null && <ItemSheet key={item} item={item} route={route} worked={worked} />}

@@ -137,6 +137,18 @@ export function OfferFields({
             onChange({ ...offer, transportMinor: transportMinor ?? 0 })
           }}
         />
+        {offer.transportMinor > 0 && (
+          <NumberField
+            id={boxId('tripLots')}
+            name={say('offer.trip-lots')}
+            value={offer.tripLots}
+            way={{ ...count, limit: LIMITS['offer.tripLots'], keyboard: 'numeric' }}
+            help={say('offer.trip-lots-help')}
+            onChange={(tripLots) => {
+              onChange({ ...offer, tripLots })
+            }}
+          />
+        )}
       </div>
     </div>
   )

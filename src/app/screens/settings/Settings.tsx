@@ -5,7 +5,7 @@ import { OfflineLine } from '../front/OfflineLine.tsx'
 import { LanguageChoice } from '../LanguageChoice.tsx'
 import { LightChoice } from '../LightChoice.tsx'
 import { Page } from '../Page.tsx'
-import { FRONT, SETTINGS, TRUST } from '../route.ts'
+import { FRONT, PRICES, SETTINGS, TRUST } from '../route.ts'
 import { PhonePart } from './PhonePart.tsx'
 
 /** What belongs to the phone and not to a plan. */
@@ -26,6 +26,9 @@ export function Settings() {
       <p className="quiet">{say('settings.units-why')}</p>
       <OfflineLine />
       <PhonePart />
+      <LinkButton shape="big" icon="coins" href={PRICES}>
+        {say('prices.title')}
+      </LinkButton>
       <LinkButton shape="big" icon="info" href={TRUST}>
         {say('settings.trust')}
       </LinkButton>

@@ -21,6 +21,7 @@ import moneyWorking from './money-working.json'
 import newPlan from './new-plan.json'
 import phone from './phone.json'
 import plan from './plan.json'
+import prices from './prices.json'
 import range from './range.json'
 import run from './run.json'
 import sheet from './sheet.json'
@@ -57,6 +58,7 @@ export const planWords = {
   ...newPlan,
   ...phone,
   ...plan,
+  ...prices,
   ...range,
   ...run,
   ...sheet,
