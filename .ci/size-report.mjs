@@ -41,8 +41,10 @@ const built = readdirSync(dist, { recursive: true, withFileTypes: true })
   .map((entry) => path.relative(dist, path.join(entry.parentPath, entry.name)).split(path.sep).join('/'))
 
 const missing = kept.filter((file) => !built.includes(file))
-// The code for an office's server comes over the network that it needs anyway.
-const forgotten = built.filter((file) => !kept.includes(file) && !/^assets\/over-network-[\w-]+\.js$/.test(file))
+// The code for an office's server comes over the network that it needs anyway; large icons are kept by the phone's home screen.
+const forgotten = built.filter(
+  (file) => !kept.includes(file) && !/^(assets\/over-network-[\w-]+\.js|icon-(180|512|maskable-512)\.png)$/.test(file),
+)
 const firstLoadBytes = sum(scripts.map(gzipBytes))
 const precacheBytes = sum(
   kept.filter((file) => !missing.includes(file)).map((file) => statSync(path.join(dist, file)).size),

@@ -4,6 +4,7 @@ import { deflateRawSync } from 'node:zlib'
 import { compileMessage } from '@lingui/message-utils/compileMessage'
 import type { Plugin, ResolvedConfig } from 'vite'
 import { keepPacked } from './kept-packed.ts'
+import { packedMessages, packedNames, type Compiled } from './pack-messages.ts'
 
 const root = path.resolve(import.meta.dirname, '..')
 const wordsDir = path.join(root, 'src/app/words')
@@ -30,11 +31,11 @@ export function messagesOf(language: string): Messages {
  */
 export function packWords(english: Messages, own: Messages): Uint8Array {
   const compiled = namesOf(english).map((name) => compileMessage(own[name] ?? english[name] ?? ''))
-  return deflateRawSync(JSON.stringify(compiled), { level: 9, memLevel: 9 })
+  return deflateRawSync(packedMessages(compiled as Compiled[]), { level: 9, memLevel: 9 })
 }
 
 export const packNames = (english: Messages): Uint8Array =>
-  deflateRawSync(JSON.stringify(namesOf(english)), { level: 9, memLevel: 9 })
+  deflateRawSync(packedNames(namesOf(english)), { level: 9, memLevel: 9 })
 
 const namesOf = (english: Messages) => Object.keys(english).sort()
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { EVERYTHING, goOffline, openExample, page, takeInHand, url } from './in-hand.ts'
+import { goOffline, openExample, page, takeInHand, url } from './in-hand.ts'
 
 takeInHand({ viewport: { width: 360, height: 740 } })
 
@@ -42,14 +42,14 @@ describe('the price book, offline', () => {
       'Line 9: XOF, where this book is in GHS.',
     ])
       await dialog().getByText(told).waitFor()
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
     await dialog().getByRole('button', { name: 'Keep the 4 good lines' }).click()
     await row(/99.*bag.*Corner, new.*New town/).waitFor()
     await row(/104\.50.*10 January 2026: ask again/).waitFor()
     expect(await isNarrow()).toBe(true)
     await page.reload()
     await row(/620.*roll/).waitFor()
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
 
     await page.goto(`${plan.replace(/plan$/, 'buy')}/prices`)
     await dialog().getByRole('button', { name: 'Take 4 prices from the book' }).click()
@@ -137,6 +137,6 @@ describe('the price book, offline', () => {
     await budget.press('Enter')
     await expect.poll(() => budget.inputValue()).toBe('1,234.567')
     await dialog().getByText(/TND/).first().waitFor()
-    expect(await accessibilityFaults(page, EVERYTHING)).toEqual([])
+    expect(await accessibilityFaults(page)).toEqual([])
   })
 })

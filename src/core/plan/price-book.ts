@@ -110,5 +110,6 @@ export function withPrices(plan: Plan, book: PriceBook): Result<Plan, PriceBookP
   return good({ ...plan, offers: withOffers(plan.offers, book.offers, (id) => id) })
 }
 
+/** Do two currencies share their name and the digits of their smallest coin? */
 export const isSameCurrency = (one: PriceBook['currency'], other: PriceBook['currency']): boolean =>
   one.code === other.code && one.digits === other.digits
