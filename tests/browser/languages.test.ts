@@ -67,7 +67,14 @@ async function visit(
   await page.getByText(sign).first().waitFor()
   await page.evaluate((chosen) => document.documentElement.setAttribute('dir', chosen), direction)
   const found: string[] = []
-  for (const screen of ['#/', '#/settings', '#/new', ...[...SCREENS, ...MORE].map((one) => `${base}${one}`)]) {
+  for (const screen of [
+    '#/',
+    '#/settings',
+    '#/new',
+    '#/how',
+    '#/words',
+    ...[...SCREENS, ...MORE].map((one) => `${base}${one}`),
+  ]) {
     await page.goto(screen.startsWith('#') ? `${url}/${screen}` : screen)
     await page.waitForTimeout(250)
     found.push(...(await whatDoesNotFit(page)).map((one) => `${screen.replace(base, '')}: ${one}`))

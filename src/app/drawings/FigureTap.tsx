@@ -4,8 +4,8 @@ import type { FigureAt } from './dimension.tsx'
 import './figure-tap.css'
 import { r } from './writing.ts'
 
-/** Room for a thumb round a figure, paper units: 44 px where a card makes its drawing a fifth smaller. */
-const THUMB = 56
+/** Room for a thumb round a figure, paper units: 44 px where a card on a phone of 320 px makes its drawing three tenths smaller. */
+const THUMB = 64
 
 /** The figure whose middle is nearest to the tap: where figures stand close their rooms lie over each other. */
 function nearest({ currentTarget, clientX, clientY }: MouseEvent): Element {
