@@ -7,7 +7,7 @@ const CELL_PX = 4
 /** Two cells are alike when no colour of theirs differs by more, of 255. */
 const ALIKE = 40
 /** Of a hundred cells so many may be strange before a picture counts as another. */
-export const STRANGE_PERCENT = 0.3
+export const STRANGE_PERCENT = 0.5
 
 const base64 = async (file: string) => (await readFile(file)).toString('base64')
 
@@ -31,7 +31,9 @@ export async function useOwnFaces(context: BrowserContext): Promise<void> {
       document.fonts.add(new FontFace('Pictured', bytes.buffer, { weight }))
     }
     const sheet = new CSSStyleSheet()
-    sheet.replaceSync(':root { --face: Pictured !important; --face-draw: Pictured !important }')
+    sheet.replaceSync(
+      ':root { --face: Pictured !important; --face-draw: Pictured !important; text-rendering: geometricPrecision }',
+    )
     document.adoptedStyleSheets.push(sheet)
   }, faces)
 }
