@@ -1,6 +1,6 @@
 import { toStep } from '../basics/count.ts'
 import { chooseWhole, type WholeScore } from './choosing.ts'
-import type { LayoutRequest, Remedy } from './contract.ts'
+import type { LayoutRequest } from './contract.ts'
 import { prepared } from './lay-out.ts'
 
 /** A clear side near the wanted one and what it would take. */
@@ -59,26 +59,4 @@ export function betterSizes(request: LayoutRequest, limits = { leastM: 0.4, most
     kept.push({ clearSideM, bought, cutPieces, cutLengths, breaches })
   }
   return kept.reverse()
-}
-
-/** The nearest clear side and the nearest opening width at which no lap, piece or joint breaks its rule. */
-export function remediesFor(request: LayoutRequest): Remedy[] {
-  const { turned: _, ...free } = request
-  const remedies: Remedy[] = []
-  const steps = Array.from({ length: 10 }, (_unused, i) => (i + 1) * STEP_M)
-  const offsets = steps.flatMap((step) => [step, -step])
-  const widthM = offsets
-    .map((offset) => toStep(request.opening.widthM + offset, STEP_M / 2))
-    .find(
-      (width) =>
-        width > 0.15 &&
-        width < request.clearSideM &&
-        scoreAt({ ...free, opening: { ...request.opening, widthM: width } }).breaches === 0,
-    )
-  if (widthM !== undefined) remedies.push({ kind: 'opening-width', widthM })
-  const clearSideM = offsets
-    .map((offset) => toStep(request.clearSideM + offset, STEP_M / 2))
-    .find((side) => side >= 0.4 && side <= 2 && scoreAt({ ...free, clearSideM: side }).breaches === 0)
-  if (clearSideM !== undefined) remedies.push({ kind: 'clear-side', clearSideM })
-  return remedies
 }
