@@ -1,7 +1,9 @@
 import type { LayoutChoices } from './layout-choices.ts'
+import { choicesOf } from './choices.ts'
 import type { LaidWall, Look, Owns, Workshop } from './schemes.ts'
-import { backWall, crossWall, frontWall, looking, lookingAt } from './schemes.ts'
+import { backWall, crossWall, frontWall, headFor, looking, lookingAt, withFewer } from './schemes.ts'
 import { bearingsToTry, type Bearing } from './heads.ts'
+import { lapsBetween } from './laid-wall.ts'
 import { pairCuts } from './pairing.ts'
 
 /** All walls of one plan, laid. */
@@ -158,14 +160,9 @@ function pairedWhole(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks)
   return { whole, score }
 }
 
-/** Sum of what single walls can tell: to see which schemes are worth pairing cuts for. */
-const rough = (whole: WholeLaid, { frame, sought }: Workshop): number => {
-  const cutWeight = sought === 'cuts' ? 1000 : 0.01
-  let total = 0
-  for (const [{ score }, times] of wallsOf(whole, frame.chambers))
-    total += times * (score.breaches * 1e6 + score.units * 10 + score.cuts * cutWeight)
-  return total
-}
+/** What a single wall can tell: to see which schemes are worth pairing cuts for. */
+const rough = ({ score }: LaidWall, sought: Workshop['sought']): number =>
+  score.breaches * 1e6 + score.units * 10 + score.cuts * (sought === 'cuts' ? 1000 : 0.01)
 
 export interface Chosen {
   readonly whole: WholeLaid
@@ -176,30 +173,43 @@ const LOOKED_AT_AGAIN = 3
 /** A longer bearing is looked at again where a glance finds it no worse than this, against the best so far looked at twice. */
 const WORTH_A_LOOK = 1.2
 
-/** Junction schemes by what a glance at each wall tells, best first. */
+/** Junction schemes by what a glance at each wall tells, best first. Each wall hangs on its own junctions only. */
 function rankedSchemes(shop: Workshop, bearing: Bearing): Owns[] {
-  const glance = sameLook(looking('glance'))
+  const { frame, sought } = shop
+  const { chambers } = frame
+  const glance = looking('glance')
+  const known: number[] = []
+  const sum = (owns: Owns): number => {
+    const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0] = owns
+    const once = (place: number, wall: () => readonly LaidWall[]): number =>
+      (known[place] ??= rough(bestOf(wall()), sought))
+    const cross = (place: number, k: number): number => once(place, () => crossWall(shop, k, owns, bearing, glance))
+    return (
+      once(a + 2 * b + 4 * c, () => frontWall(shop, owns, bearing, glance)) +
+      once(8 + d + 2 * e + 4 * f, () => backWall(shop, owns, glance)) +
+      cross(16 + a + 2 * d, 0) +
+      cross(20 + c + 2 * f, chambers) +
+      (chambers > 1 ? (chambers - 1) * cross(24 + b + 2 * e, 1) : 0)
+    )
+  }
   return junctionSchemes(shop)
-    .map((owns) => ({ owns, rough: rough(layWhole(shop, owns, bearing, glance), shop) }))
-    .sort((a, b) => a.rough - b.rough)
+    .map((owns) => ({ owns, rough: sum(owns) }))
+    .sort((one, other) => one.rough - other.rough)
     .map(({ owns }) => owns)
 }
 
-/** Bearings to change to, both ends or one: over everything first, which leaves no lintel end to lap. */
+/** Longer bearings to try, both ends or one: over everything first, which leaves no lintel end to lap. */
 function longerBearings(
-  outers: readonly number[],
-  inners: readonly number[],
+  [askedOuter = 0, ...outer]: readonly number[],
+  [askedInner = 0, ...inner]: readonly number[],
   effort: 'quick' | 'deep',
-): Partial<Bearing>[] {
-  const [, ...outer] = outers
-  const [, ...inner] = inners
-  const both = outer.flatMap((o) => inner.map((i) => ({ outer: o, inner: i })))
-  const over = outer.at(-1)
-  const joined = inner[0]
-  const first = over === undefined || joined === undefined ? [] : [{ outer: over, inner: joined }]
-  if (effort === 'quick')
-    return [...first, ...inner.slice(0, 2).map((i) => ({ inner: i })), ...outer.slice(-1).map((o) => ({ outer: o }))]
-  return [...first, ...outer.map((o) => ({ outer: o })), ...inner.map((i) => ({ inner: i })), ...both]
+): Bearing[] {
+  const at = (outers: readonly number[], inners: readonly number[]): Bearing[] =>
+    outers.flatMap((o) => inners.map((i) => ({ outer: o, inner: i })))
+  const over = outer.slice(-1)
+  const few = inner.slice(0, 2)
+  if (effort === 'quick') return [...at(over, inner.slice(0, 1)), ...at([askedOuter], few), ...at(over, [askedInner])]
+  return [...at(over, inner.slice(0, 1)), ...at(outer, [askedInner]), ...at([askedOuter], inner), ...at(outer, inner)]
 }
 
 /** The best of the plans tried so far, and how many. */
@@ -235,15 +245,29 @@ export function* searched(shop: Workshop, effort: 'quick' | 'deep'): Generator<S
   const glance = sameLook(looking('glance'))
   // English bond turns as a whole: where the front lies in stretchers, so does the back.
   const turned = shop.frame.bond === 'english' ? 6 : 3
-  for (const change of longer)
+  for (const bearing of longer)
     for (const frontOwns of [null, 0, 1] as const) {
       const { whole, score } = best
-      if (score.breaches === 0) return
-      const bearing = { ...whole.bearing, ...change }
+      if (headBreaches(shop, whole) === 0) return
       const owns = whole.owns.map((parity, junction) => (junction < turned && frontOwns !== null ? frontOwns : parity))
+      // The owners as they are have been tried at this bearing as they are.
+      if (frontOwns !== null && owns.every((parity, junction) => parity === whole.owns[junction])) continue
       const breaches = breachesOf(shop, layWhole(shop, owns, bearing, glance))
       if (breaches <= score.breaches * WORTH_A_LOOK) yield tried(owns, bearing)
     }
+}
+
+/** Weight of the short laps and other breaches in the front beside its lintels: those that another bearing could mend. */
+function headBreaches(shop: Workshop, { bearing, front }: WholeLaid): number {
+  const { firstCourse, lastCourse } = headFor(shop, bearing)
+  let breaches = 0
+  for (let course = firstCourse; course <= lastCourse + 1; course++) {
+    const [below, laid] = [front.laid[course - 2], front.laid[course - 1]]
+    if (laid === undefined) continue
+    breaches += laid.ownBreaches
+    if (below !== undefined) breaches += lapsBetween(below, laid, shop.rules.along.lap).short
+  }
+  return breaches
 }
 
 const breachesOf = (shop: Workshop, whole: WholeLaid): number => {
@@ -252,10 +276,26 @@ const breachesOf = (shop: Workshop, whole: WholeLaid): number => {
   return breaches
 }
 
+/** A row of more chambers is laid as this many are: the same junctions, bearings and ways of laying each wall. */
+const PATTERN_CHAMBERS = 3
+
+/** The way chosen, and the two in which one bay is laid like the next. */
+const inBays = (look: Look): Look => {
+  const places = [...new Set([...look.places, 'bays' as const, 'half-bays' as const])]
+  return { ...look, key: `${look.key}bays`, places, keep: places.length }
+}
+
 /** The whole search at once. */
-export function chooseWhole(shop: Workshop, effort: 'quick' | 'deep' = 'quick'): Chosen {
+export function chooseWhole(shop: Workshop): Chosen {
+  if (shop.frame.chambers > PATTERN_CHAMBERS) {
+    const { whole } = chooseWhole(withFewer(shop, PATTERN_CHAMBERS))
+    const looks = chosenLooks(choicesOf(whole, false, []))
+    const { front, back } = looks
+    const repeated = { front: inBays(front), back: inBays(back) }
+    return pairedWhole(shop, whole.owns, whole.bearing, { ...looks, ...repeated })
+  }
   let best: Chosen | undefined
-  for (const step of searched(shop, effort)) best = step.best
+  for (const step of searched(shop, 'quick')) best = step.best
   if (best === undefined) throw new Error('no junction scheme')
   return best
 }

@@ -172,6 +172,47 @@ function shiftsToTry(share: Share): number {
   return count
 }
 
+/** What each cut between two of the shifts costs: Infinity for one that takes too little or leaves too little. */
+function priceCuts(rule: PieceRule, count: number): void {
+  const most = rule.length - rule.shortest
+  for (let from = 0; from < count; from++)
+    for (let to = from + 1; to < count; to++) {
+      const cut = (shifts[to] ?? 0) - (shifts[from] ?? 0)
+      cutCost[from * MOST_STEPS + to] = cut < rule.trim || cut > most ? Infinity : pieceCost(rule.length - cut, rule)
+    }
+}
+
+/** No way of cutting costs less: the fewest cuts, and each perpend at the best place that any shift puts it. */
+function leastCost({ rule, avoid, pieces, shortened, joint, offset }: Share, below: number): number {
+  const module = rule.length + joint
+  let cost = rule.cutWorth * Math.trunc((shortened + rule.length - rule.shortest - 1) / (rule.length - rule.shortest))
+  for (let piece = 1; piece < pieces && cost < below; piece++) {
+    const high = offset + piece * module
+    cost += lapCost(mostClearance(high - shortened, high, avoid), rule)
+  }
+  return cost
+}
+
+/** How far the place between two that is farthest from all of the sorted perpends is from the nearest of them. */
+function mostClearance(low: number, high: number, avoid: readonly number[]): number {
+  let most = -Infinity
+  let before = -Infinity
+  for (let i = 0; i <= avoid.length; i++) {
+    const after = avoid[i] ?? Infinity
+    // Between two neighbours the middle is best, or the end of the stretch that lies nearest to it.
+    const from = Math.max(low, before)
+    const to = Math.min(high, after)
+    if (from <= to) {
+      const best = Math.min(Math.max((before + after) / 2, from), to)
+      const at = before === -Infinity ? from : after === Infinity ? to : best
+      most = Math.max(most, Math.min(at - before, after - at))
+    }
+    if (after > high) break
+    before = after
+  }
+  return most
+}
+
 /**
  * Any number of cuts that shorten the pieces by `shortened` in all, at least cost. One stage per piece, one state per shift;
  * a cut moves to a greater shift, a perpend costs by where the shift puts it.
@@ -179,44 +220,42 @@ function shiftsToTry(share: Share): number {
 export function severalCuts(share: Share, below: number): Trial | null {
   const { rule, avoid, place, pieces, joint, offset } = share
   if (pieces > MOST_PIECES) return null
+  if (leastCost(share, below) >= below) return null
   const count = shiftsToTry(share)
-  const most = rule.length - rule.shortest
-  for (let to = 1; to < count; to++)
-    for (let from = 0; from < to; from++) {
-      const cut = (shifts[to] ?? 0) - (shifts[from] ?? 0)
-      cutCost[to * MOST_STEPS + from] = cut < rule.trim || cut > most ? Infinity : pieceCost(rule.length - cut, rule)
-    }
+  priceCuts(rule, count)
   costNow.fill(Infinity, 0, count)
   costNow[0] = 0
   for (let piece = 1; piece <= pieces; piece++) {
     const isEnd = piece === pieces
-    const mayCut = cutAllowed(place, piece, pieces)
+    const row = piece * MOST_STEPS
+    for (let step = 0; step < count; step++) {
+      costNext[step] = costNow[step] ?? Infinity
+      cameFrom[row + step] = step
+    }
+    if (cutAllowed(place, piece, pieces))
+      for (let from = 0; from < count; from++) {
+        const before = costNow[from] ?? Infinity
+        if (before + rule.cutWorth >= below) continue
+        for (let to = isEnd ? Math.max(count - 1, from + 1) : from + 1; to < count; to++) {
+          const cost = before + (cutCost[from * MOST_STEPS + to] ?? Infinity)
+          if (cost >= (costNext[to] ?? Infinity)) continue
+          costNext[to] = cost
+          cameFrom[row + to] = from
+        }
+      }
     const at = offset + piece * (rule.length + joint)
     let beyond = avoid.length
     for (let step = isEnd ? count - 1 : 0; step < count; step++) {
-      let best = costNow[step] ?? Infinity
-      let from = step
-      if (mayCut) {
-        const row = step * MOST_STEPS
-        for (let back = 0; back < step; back++) {
-          const cost = (costNow[back] ?? Infinity) + (cutCost[row + back] ?? Infinity)
-          if (cost < best) {
-            best = cost
-            from = back
-          }
-        }
-      }
-      if (best < Infinity && !isEnd) {
+      let cost = costNext[step] ?? Infinity
+      if (cost < below && !isEnd) {
         // The perpend moves down as the shift grows, and the nearest of the neighbour's perpends with it.
         const perpend = at - (shifts[step] ?? 0)
         while (beyond > 0 && (avoid[beyond - 1] ?? 0) >= perpend) beyond--
         const distance = Math.min((avoid[beyond] ?? Infinity) - perpend, perpend - (avoid[beyond - 1] ?? -Infinity))
-        if (distance < rule.aim) best += lapCost(distance, rule)
+        if (distance < rule.aim) cost += lapCost(distance, rule)
       }
-      costNext[step] = best
-      cameFrom[piece * MOST_STEPS + step] = from
+      costNow[step] = cost < below ? cost : Infinity
     }
-    for (let step = 0; step < count; step++) costNow[step] = costNext[step] ?? Infinity
   }
   const cost = costNow[count - 1] ?? Infinity
   if (cost >= below) return null

@@ -19,6 +19,16 @@ export interface Frame {
 }
 
 /** The request in whole micrometres: outline, walls, openings and what one bond asks of them. */
+const lengthOf = (chambers: number, clear: number, thickness: number): number =>
+  chambers * (clear + thickness) + thickness
+
+/** The same plan with another number of chambers. */
+export const withChambers = (frame: Frame, chambers: number): Frame => ({
+  ...frame,
+  chambers,
+  length: lengthOf(chambers, frame.clear, frame.thickness),
+})
+
 export function frameOf(request: LayoutRequest, bond: LayoutRequest['bond']): Frame {
   const unitLength = toMicro(request.unit.lengthM)
   const unitWidth = toMicro(request.unit.widthM)
@@ -28,7 +38,7 @@ export function frameOf(request: LayoutRequest, bond: LayoutRequest['bond']): Fr
     chambers: request.chambers,
     clear,
     thickness,
-    length: request.chambers * (clear + thickness) + thickness,
+    length: lengthOf(request.chambers, clear, thickness),
     depth: clear + 2 * thickness,
     unitLength,
     unitWidth,

@@ -1,7 +1,7 @@
 import type { Head } from './contract.ts'
 import type { CutPlace, LayoutChoices } from './layout-choices.ts'
 import type { CourseShape } from './course-shape.ts'
-import { crossShape, junctionAt, longShape, type Frame } from './frame.ts'
+import { crossShape, junctionAt, longShape, withChambers, type Frame } from './frame.ts'
 import {
   bridgeClear,
   frontKind,
@@ -111,6 +111,10 @@ export const workshop = (
   shapes: new Map(),
   tried: 0,
 })
+
+/** The same walls round fewer chambers. */
+export const withFewer = ({ frame, levels, rules, head, loss, sought }: Workshop, chambers: number): Workshop =>
+  workshop(withChambers(frame, chambers), levels, rules, head, loss, sought)
 
 const parityOf = (course: number): 0 | 1 => (course & 1) as 0 | 1
 
