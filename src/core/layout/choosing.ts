@@ -1,9 +1,8 @@
 import type { LayoutChoices } from './layout-choices.ts'
 import { choicesOf } from './choices.ts'
 import type { LaidWall, Look, Owns, Workshop } from './schemes.ts'
-import { backWall, crossWall, frontWall, headFor, looking, lookingAt, withFewer } from './schemes.ts'
+import { backWall, crossWall, frontWall, looking, lookingAt, withFewer } from './schemes.ts'
 import { bearingsToTry, type Bearing } from './heads.ts'
-import { lapsBetween } from './laid-wall.ts'
 import { pairCuts } from './pairing.ts'
 
 /** All walls of one plan, laid. */
@@ -248,26 +247,18 @@ export function* searched(shop: Workshop, effort: 'quick' | 'deep'): Generator<S
   for (const bearing of longer)
     for (const frontOwns of [null, 0, 1] as const) {
       const { whole, score } = best
-      if (headBreaches(shop, whole) === 0) return
+      if (score.breaches === 0) return
       const owns = whole.owns.map((parity, junction) => (junction < turned && frontOwns !== null ? frontOwns : parity))
       // The owners as they are have been tried at this bearing as they are.
       if (frontOwns !== null && owns.every((parity, junction) => parity === whole.owns[junction])) continue
       const breaches = breachesOf(shop, layWhole(shop, owns, bearing, glance))
       if (breaches <= score.breaches * WORTH_A_LOOK) yield tried(owns, bearing)
     }
-}
-
-/** Weight of the short laps and other breaches in the front beside its lintels: those that another bearing could mend. */
-function headBreaches(shop: Workshop, { bearing, front }: WholeLaid): number {
-  const { firstCourse, lastCourse } = headFor(shop, bearing)
-  let breaches = 0
-  for (let course = firstCourse; course <= lastCourse + 1; course++) {
-    const [below, laid] = [front.laid[course - 2], front.laid[course - 1]]
-    if (laid === undefined) continue
-    breaches += laid.ownBreaches
-    if (below !== undefined) breaches += lapsBetween(below, laid, shop.rules.along.lap).short
-  }
-  return breaches
+  const { whole, score } = best
+  if (score.breaches === 0 || whole.bearing === asked) return
+  // Under lintels of another length other junctions may be the likeliest.
+  const [likeliest] = rankedSchemes(shop, whole.bearing)
+  if (likeliest !== undefined) yield tried(likeliest, whole.bearing)
 }
 
 const breachesOf = (shop: Workshop, whole: WholeLaid): number => {

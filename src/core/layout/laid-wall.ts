@@ -175,25 +175,23 @@ export function besides(laid: readonly LaidShape[]): Map<LaidShape, Set<LaidShap
 
 /**
  * Lays each course again between the neighbours it now has, and keeps what is better: the first laying could only
- * foresee the perpends that no choice changes.
+ * foresee the perpends that no choice changes. Only those with something to mend, where no others are asked for.
  */
 export function relaid(
   before: readonly LaidShape[],
   rules: WallRules,
   fill: Fillers,
+  which: 'all' | 'broken',
   isBetter: (tried: readonly LaidShape[]) => boolean,
 ): readonly LaidShape[] {
   let laid = before
   for (const course of new Set(before)) {
     const beside = besides(laid).get(course)
     if (beside === undefined) continue
-    const again = layShape(
-      course.shape,
-      [...beside].map(({ perpends }) => perpends),
-      rules,
-      fill,
-      'any',
-    )
+    const isBroken = (other: LaidShape): boolean => lapsBetween(course, other, rules.along.lap).short > 0
+    if (which === 'broken' && course.ownBreaches === 0 && ![...beside].some(isBroken)) continue
+    const neighbours = [...beside].map(({ perpends }) => perpends)
+    const again = layShape(course.shape, neighbours, rules, fill, 'any')
     const tried = laid.map((one) => (one === course ? again : one))
     if (isBetter(tried)) laid = tried
   }

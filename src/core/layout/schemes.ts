@@ -177,7 +177,7 @@ function waysOf(
         return true
       }
       for (let round = 0; round < look.rounds && (look.thorough || score.breaches > 0); round++)
-        laid = relaid(laid, shop.rules, shop.fill, isBetter)
+        laid = relaid(laid, shop.rules, shop.fill, look.thorough ? 'all' : 'broken', isBetter)
       if (!ways.some((way) => sameCounts(way.score, score))) ways.push({ laid, score, place, start })
       if (!look.thorough && score.breaches === 0 && score.cuts <= least) return [{ laid, score, place, start }]
     }
