@@ -39,6 +39,10 @@ const MOST_STEPS = 160
 const MOST_CLOSE = 20
 const MOST_PIECES = 256
 
+/** Eight chambers of the smallest units in the longest walls make fewer than 400 pieces. */
+const MOST_IN_ROW = 1024
+const costBefore = new Float64Array(MOST_IN_ROW)
+const costAfter = new Float64Array(MOST_IN_ROW)
 const costNow = new Float64Array(MOST_STEPS)
 const costNext = new Float64Array(MOST_STEPS)
 const shifts = new Int32Array(MOST_STEPS)
@@ -94,15 +98,20 @@ export interface Share {
   readonly offset: number
 }
 
-/** What a perpend costs at a place: nothing where the neighbour's perpends are far. */
-function perpendCost(at: number, avoid: readonly number[], rule: PieceRule): number {
-  let distance = Infinity
-  for (const other of avoid) {
-    const apart = other > at ? other - at : at - other
-    if (apart < distance) distance = apart
-    else if (other > at) break
+/** What the perpends after pieces 1, 2 … cost, the first of them `from` and each a module on, into a list: nothing where the neighbour's are far. */
+function perpendCosts(from: number, { rule, avoid, pieces, joint }: Share, into: Float64Array): number {
+  const module = rule.length + joint
+  let sum = 0
+  let beyond = 0
+  for (let n = 1; n < pieces; n++) {
+    const at = from + n * module
+    while (beyond < avoid.length && (avoid[beyond] ?? 0) < at) beyond++
+    const distance = Math.min((avoid[beyond] ?? Infinity) - at, at - (avoid[beyond - 1] ?? -Infinity))
+    const cost = distance < rule.aim ? lapCost(distance, rule) : 0
+    into[n] = cost
+    sum += cost
   }
-  return lapCost(distance, rule)
+  return sum
 }
 
 /** A cut piece: the cut itself, and half the share of a unit lost where only pieces of this one length come out of it. */
@@ -113,23 +122,25 @@ function pieceCost(piece: number, { length, loss, cutWorth, wanted }: PieceRule)
 }
 
 /** No cut, or all of the shortening in one cut, where that does best: perpends before it stay, those after it move. */
-export function oneCut({ rule, avoid, place, pieces, shortened, joint, offset }: Share, below: number): Trial | null {
-  if (shortened > rule.length - rule.shortest) return null
-  const module = rule.length + joint
+export function oneCut(share: Share, below: number): Trial | null {
+  const { rule, place, pieces, shortened, offset } = share
+  if (shortened > rule.length - rule.shortest || pieces > MOST_IN_ROW) return null
   let cost = shortened === 0 ? 0 : pieceCost(rule.length - shortened, rule)
-  for (let n = 1; n < pieces; n++) cost += perpendCost(offset + n * module - shortened, avoid, rule)
+  if (cost >= below) return null
+  cost += perpendCosts(offset - shortened, share, costAfter)
   let best = shortened === 0 || cutAllowed(place, 1, pieces) ? cost : Infinity
   let cut = 1
-  if (shortened > 0)
+  if (shortened > 0) {
+    perpendCosts(offset, share, costBefore)
     for (let n = 1; n < pieces; n++) {
       // The cut moves from piece n to piece n + 1, and perpend n back to where it lies uncut.
-      const at = offset + n * module
-      cost += perpendCost(at, avoid, rule) - perpendCost(at - shortened, avoid, rule)
+      cost += (costBefore[n] ?? 0) - (costAfter[n] ?? 0)
       if (cost < best - 1e-9 && cutAllowed(place, n + 1, pieces)) {
         best = cost
         cut = n + 1
       }
     }
+  }
   if (best >= below) return null
   const lengths = Array.from({ length: pieces }, (_, i) => (i === cut - 1 ? rule.length - shortened : rule.length))
   return { cost: best, lengths }

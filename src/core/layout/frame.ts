@@ -18,7 +18,6 @@ export interface Frame {
   readonly opening: number
 }
 
-/** The request in whole micrometres: outline, walls, openings and what one bond asks of them. */
 const lengthOf = (chambers: number, clear: number, thickness: number): number =>
   chambers * (clear + thickness) + thickness
 
@@ -29,6 +28,7 @@ export const withChambers = (frame: Frame, chambers: number): Frame => ({
   length: lengthOf(chambers, frame.clear, frame.thickness),
 })
 
+/** The request in whole micrometres: outline, walls, openings and what one bond asks of them. */
 export function frameOf(request: LayoutRequest, bond: LayoutRequest['bond']): Frame {
   const unitLength = toMicro(request.unit.lengthM)
   const unitWidth = toMicro(request.unit.widthM)
