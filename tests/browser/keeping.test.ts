@@ -1,79 +1,34 @@
-import { execFile } from 'node:child_process'
-import { mkdtemp, rm } from 'node:fs/promises'
-import os from 'node:os'
-import path from 'node:path'
-import { isDeepStrictEqual, promisify } from 'node:util'
-import type { Browser, BrowserContext, CDPSession, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
-import { complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer } from './server.ts'
-import type {} from './keeping-page/main.ts'
+import { isDeepStrictEqual } from 'node:util'
+import type { BrowserContext, Page } from 'playwright-core'
+import { beforeEach, describe, expect, it } from 'vitest'
+import { tellFault } from '../faults.ts'
+import { complaints, phone, waitForOffline } from './browser.ts'
+import {
+  FIRST,
+  keepingPhone,
+  nameIn,
+  open,
+  planIn,
+  rename,
+  rowsIn,
+  savingIs,
+  tabIn,
+  type KeepingPhone,
+} from './keeping-phone.ts'
+import type { AppServer } from './server.ts'
 
-/** How often the tab is killed; `KILLS=200 npx vitest run --project browser tests/browser/keeping.test.ts` for the long run. */
+/** How often the tab is killed; `npm run faults` asks for 200. */
 const KILLS = Number(process.env['KILLS'] ?? 20)
-const FIRST = {
-  name: 'By the landing',
-  freshKgPerDay: 60,
-  unitKey: 'hollow-450-150-225',
-  soil: 'clay-firm',
-  currency: { code: 'XXX', digits: 2 },
-}
 
-let dir: string
-let browser: Browser
-let server: AppServer
+const here: KeepingPhone = keepingPhone()
 let context: BrowserContext
+let server: AppServer
 let url: string
-
-beforeAll(async () => {
-  dir = await mkdtemp(path.join(os.tmpdir(), 'keeping-'))
-  const root = path.resolve(import.meta.dirname, '../..')
-  const vite = ['node_modules/vite/bin/vite.js', 'build', 'tests/browser/keeping-page', '--config', 'vite.config.ts']
-  await promisify(execFile)(process.execPath, [...vite, '--logLevel', 'warn', '--outDir', dir, '--emptyOutDir'], {
-    cwd: root,
-    env: { ...process.env, NODE_ENV: 'production', BUILD_ID: 'keeping', VITEST: '' },
-  })
-  browser = await launch()
+beforeEach(() => {
+  ;({ context, server, url } = here)
 })
-afterAll(async () => {
-  await browser.close()
-  await rm(dir, { recursive: true })
-})
-beforeEach(async () => {
-  server = new AppServer(dir)
-  url = await server.open()
-  context = await phone(browser)
-})
-afterEach(leave)
-
-async function leave(): Promise<void> {
-  const found = complaints(context)
-  await context.close()
-  await server.close()
-  expect(found).toEqual([])
-}
-
-/** A tab of the app, when the database has answered. */
-async function tabOf(on = context): Promise<Page> {
-  const page = await on.newPage()
-  await page.goto(url)
-  await page.waitForFunction(() => window.keeping.store.getState().phase === 'ready')
-  return page
-}
-/** The plan made from three answers, saved. */
-async function planIn(page: Page): Promise<string> {
-  const id = await page.evaluate((first) => window.keeping.createPlan(first), FIRST)
-  await savingIs(page, 'saved')
-  return id
-}
-const savingIs = (page: Page, kind: string) =>
-  page.waitForFunction((wanted) => window.keeping.store.getState().open?.saving.kind === wanted, kind)
-const rename = (page: Page, name: string) => page.evaluate((text) => window.keeping.setField('name', text).ok, name)
-const nameIn = (page: Page) => page.evaluate(() => window.keeping.store.getState().open?.plan.name)
-const rowsIn = (page: Page) =>
-  page.evaluate(() => window.keeping.store.getState().rows.map(({ name, plan }) => ({ name, isWhole: plan !== null })))
-const open = (page: Page, id: string) => page.evaluate((planId) => window.keeping.openPlan(planId), id)
-const storageOf = async (page: Page): Promise<CDPSession> => context.newCDPSession(page)
+const tabOf = (on = context): Promise<Page> => tabIn(on, url)
+const storageOf = (page: Page) => context.newCDPSession(page)
 
 describe('the phone’s storage', () => {
   it('wiped while a plan is open: the next change writes all of it again', async () => {
@@ -246,7 +201,7 @@ describe('two tabs', () => {
 
 describe('two phones in flight mode', () => {
   it('hand a plan over by codes and by link, and both end with both one’s work', async () => {
-    const other = await phone(browser)
+    const other = await phone(here.browser)
     const [a, b] = [await tabOf(), await tabOf(other)]
     for (const page of [a, b]) {
       await waitForOffline(page)
@@ -333,9 +288,8 @@ describe('a tab killed at a random moment', () => {
       count = kept
       await after.close()
     }
-    console.log(
-      `killed ${String(KILLS)} times, ${String(killedMidSave)} of them with an edit not yet saved; lost of the acknowledged: 0`,
-    )
+    console.log(`${String(killedMidSave)} of ${String(KILLS)} kills came while an edit was not saved yet`)
+    tellFault('tab killed at a random moment of typing', KILLS)
   })
 })
 

@@ -2,7 +2,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, i
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { accessibilityFaults } from './accessibility.ts'
 import { buildOf, complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer, RestOfTheWorld } from './server.ts'
+import { AppServer } from './server.ts'
 
 let browser: Browser
 let server: AppServer
@@ -113,57 +113,6 @@ describe('the app without a network', () => {
     await page.goto(url)
     await buildOf(page)
     expect(await accessibilityFaults(page)).toEqual([])
-  })
-})
-
-describe('the page’s policy', () => {
-  it('lets nothing out, and no code in', async () => {
-    server = new AppServer(inject('appA'))
-    url = await server.open()
-    const world = new RestOfTheWorld()
-    context = await phone(browser, { proxy: { server: await world.open(), bypass: 'localhost' } })
-    page = await context.newPage()
-    const asked: string[] = []
-    context.on('request', (request) => asked.push(request.url()))
-    await page.goto(url)
-    await waitForOffline(page)
-    await page.reload()
-    await buildOf(page)
-    expect(complaints(context)).toEqual([])
-    expect(asked.length).toBeGreaterThan(0)
-    expect(asked.filter((address) => !address.startsWith(`${url}/`) && !/^(data|blob):/.test(address))).toEqual([])
-    expect(world.requests).toEqual([])
-
-    const refused = await page.evaluate(async () => {
-      const directives: string[] = []
-      document.addEventListener('securitypolicyviolation', (event) => directives.push(event.effectiveDirective))
-      const tries: (() => unknown)[] = [
-        () => fetch('http://elsewhere.invalid/'),
-        () => {
-          document.body.innerHTML = '<b>markup from a string</b>'
-        },
-        () => document.body.append(Object.assign(document.createElement('script'), { text: 'window.broken = 1' })),
-        () => document.body.append(Object.assign(new Image(), { src: 'http://elsewhere.invalid/a.png' })),
-      ]
-      for (const attempt of tries) {
-        try {
-          await attempt()
-        } catch {
-          // refused, as it should be: the list of violations says which rule did it
-        }
-      }
-      await new Promise((resolve) => setTimeout(resolve, 100))
-      return directives
-    })
-    expect(refused).toEqual(expect.arrayContaining(['connect-src', 'require-trusted-types-for', 'img-src']))
-    expect(await page.evaluate(() => 'broken' in window)).toBe(false)
-    expect(world.requests).toEqual([])
-
-    // The watch is awake: a page that does go elsewhere is seen.
-    await page.goto('http://elsewhere.invalid/').catch(() => undefined)
-    expect(world.requests).toContain('http://elsewhere.invalid/')
-    await context.close()
-    await Promise.all([server.close(), world.close()])
   })
 })
 
