@@ -5,6 +5,7 @@ import { shareMinor, splitMinor } from '../../src/core/basics/money.ts'
 import { totals } from '../../src/core/costs/totals.ts'
 import { cheapestMix, mixCost } from '../../src/core/purchase/lot-mix.ts'
 import { workOut } from '../../src/core/work-out.ts'
+import { offered } from '../core/costs/plans.ts'
 import { anyPlan } from './plans.ts'
 import { cases } from './cases.ts'
 import { forAnyPlan } from './for-any-plan.ts'
@@ -46,24 +47,7 @@ describe('money of any plan', () => {
 
   it('is told apart from a slip when it passes what can be counted exactly', () => {
     const [plan] = fc.sample(anyPlan, { numRuns: 1, seed: 3 })
-    const usual = {
-      seller: 'hardware',
-      sellerName: '',
-      place: '',
-      seen: null,
-      leastLots: 1,
-      transportMinor: 0,
-    } as const
-    const offer = {
-      ...usual,
-      item: 'cement',
-      lotSize: 1e-4,
-      lotName: 'bag',
-      priceMinor: 1e12,
-      tripLots: 0,
-      widthM: 0,
-      chosen: true,
-    } as const
+    const offer = offered('cement', 1e-4, 1e12, { chosen: true })
     if (plan === undefined) throw new Error('no plan')
     const { costs: money } = workOut({ ...plan, offers: { offer } })
     expect(money.findings.map(({ kind }) => kind)).toContain('money.too-large')

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs'
 import path from 'node:path'
 import { parsePlan } from '../../../src/core/plan/parse-plan.ts'
-import type { Plan } from '../../../src/core/plan/schema.ts'
+import type { Offer, Plan } from '../../../src/core/plan/schema.ts'
 
 /** A plan of the product's examples, through the door that all plans pass. */
 export function examplePlan(name: 'one-chamber' | 'two-chambers' | 'three-chambers'): Plan {
@@ -28,5 +28,28 @@ export const bought = (
   day: null,
   paidBy: null,
   receipt: null,
+  ...more,
+})
+
+/** One offer of a hardware shop, in bags, with what differs. */
+export const offered = (
+  item: string,
+  lotSize: number,
+  priceMinor: number | null,
+  more: Partial<Offer> = {},
+): Offer => ({
+  item,
+  lotSize,
+  lotName: 'bag',
+  priceMinor,
+  seller: 'hardware',
+  sellerName: '',
+  place: '',
+  seen: null,
+  leastLots: 1,
+  transportMinor: 0,
+  tripLots: 0,
+  widthM: 0,
+  chosen: false,
   ...more,
 })

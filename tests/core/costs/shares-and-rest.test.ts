@@ -4,10 +4,10 @@ import { priceSwings } from '../../../src/core/costs/price-swings.ts'
 import { sectionCosts } from '../../../src/core/costs/sections.ts'
 import { spendingAccount } from '../../../src/core/costs/spending.ts'
 import { totals } from '../../../src/core/costs/totals.ts'
-import type { Offer, Plan } from '../../../src/core/plan/schema.ts'
+import type { Plan } from '../../../src/core/plan/schema.ts'
 import { need, type Section } from '../../../src/core/quantities/need.ts'
 import { workOut } from '../../../src/core/work-out.ts'
-import { bought, examplePlan } from './plans.ts'
+import { bought, examplePlan, offered } from './plans.ts'
 
 // Source of every expected value here: plain arithmetic, written beside it.
 
@@ -105,23 +105,6 @@ describe('what is paid beyond the list', () => {
   })
 })
 
-const offer = (item: string, lotSize: number, priceMinor: number | null, more: Partial<Offer> = {}): Offer => ({
-  item,
-  lotSize,
-  lotName: 'bag',
-  priceMinor,
-  seller: 'hardware',
-  sellerName: '',
-  place: '',
-  seen: null,
-  leastLots: 1,
-  transportMinor: 0,
-  tripLots: 0,
-  widthM: 0,
-  chosen: false,
-  ...more,
-})
-
 describe('what is still to be paid', () => {
   const toPay = (offers: Plan['offers'], spending: Plan['spending'], item: string) => {
     const plan = { ...base, offers, spending }
@@ -131,7 +114,7 @@ describe('what is still to be paid', () => {
   const needKg = workOut(base).purchase.lines.find(({ item }) => item === 'cement')?.gross.value ?? Number.NaN
 
   it('is whole bags for the rest, with a trip where the seller asks for one', () => {
-    const offers = { a: offer('cement', 10, 100, { transportMinor: 7 }) }
+    const offers = { a: offered('cement', 10, 100, { transportMinor: 7 }) }
     const rest = toPay(offers, { x: bought('cement', 10, 1) }, 'cement')
     expect(rest?.toPay?.value).toBe(Math.ceil((needKg - 10) / 10 - 1e-9) * 100 + 7)
     expect(rest?.forecast?.value).toBe(Math.ceil((needKg - 10) / 10 - 1e-9) * 100 + 7 + 1)
@@ -139,26 +122,26 @@ describe('what is still to be paid', () => {
   })
 
   it('is unknown where no price is, and nothing where nothing is missing', () => {
-    const offers = { a: offer('cement', 10, null) }
+    const offers = { a: offered('cement', 10, null) }
     expect(toPay(offers, { x: bought('cement', 10, 1) }, 'cement')?.toPay).toBeNull()
     expect(toPay(offers, { x: bought('cement', 10, 1) }, 'cement')?.forecast).toBeNull()
     expect(toPay(offers, { x: bought('cement', needKg, 1) }, 'cement')?.toPay?.value).toBe(0)
   })
 
   it('of boards is the boards not there yet and their trip, which the last board still takes', () => {
-    const offers = { a: offer('rail', 4, 50, { lotName: 'length', transportMinor: 9 }) }
+    const offers = { a: offered('rail', 4, 50, { lotName: 'length', transportMinor: 9 }) }
     const boards = toPay(offers, {}, 'rail')?.lines[0]?.lots.value ?? Number.NaN
     expect(boards).toBeGreaterThan(1)
     expect(toPay(offers, {}, 'rail')?.toPay?.value).toBe(50 * boards + 9)
     const allButOne = { x: bought('rail', 4 * (boards - 1), 1) }
     expect(toPay(offers, allButOne, 'rail')?.toPay?.value).toBe(50 + 9)
-    expect(toPay({ a: offer('rail', 4, null) }, { x: bought('rail', 1, 1) }, 'rail')?.toPay).toBeNull()
+    expect(toPay({ a: offered('rail', 4, null) }, { x: bought('rail', 1, 1) }, 'rail')?.toPay).toBeNull()
   })
 })
 
 describe('a price that moves', () => {
   it('moves the total by as much on each of its lots, the reserve with it, and the longest swing stands first', () => {
-    const offers = { a: offer('cement', 50, 1000), b: offer('sand', 1, 2000), c: offer('nails', 1, null) }
+    const offers = { a: offered('cement', 50, 1000), b: offered('sand', 1, 2000), c: offered('nails', 1, null) }
     const plan = { ...base, offers, money: { ...base.money, contingency: 0 } }
     const { needs, purchase } = workOut(plan)
     const lots = (item: string) => purchase.lines.find((line) => line.item === item)?.lots.value ?? Number.NaN

@@ -3,6 +3,7 @@ import { withCurrency } from '../../../src/core/plan/currency-change.ts'
 import { newPlan } from '../../../src/core/plan/defaults.ts'
 import { parsePlan } from '../../../src/core/plan/parse-plan.ts'
 import type { Plan } from '../../../src/core/plan/schema.ts'
+import { offered } from '../costs/plans.ts'
 
 const cedi = { code: 'GHS', digits: 2 }
 const cfa = { code: 'XOF', digits: 0 }
@@ -16,22 +17,11 @@ function planWithPrice(priceMinor: number): Plan {
     soil: 'clay-firm',
     currency: cedi,
   })
-  const offer = {
-    item: 'cement',
-    lotSize: 50,
-    lotName: 'bag',
-    priceMinor,
-    seller: 'hardware',
-    sellerName: '',
-    place: '',
-    seen: null,
-    leastLots: 1,
-    transportMinor: 250,
-    tripLots: 0,
-    widthM: 0,
-    chosen: false,
-  } as unknown as Plan['offers'][string]
-  return { ...plan, offers: { a: offer }, money: { ...plan.money, budgetMinor: 100_000 } }
+  return {
+    ...plan,
+    offers: { a: offered('cement', 50, priceMinor, { transportMinor: 250 }) },
+    money: { ...plan.money, budgetMinor: 100_000 },
+  }
 }
 
 describe('another currency', () => {

@@ -3,25 +3,11 @@ import type { Finding } from '../../../src/core/basics/finding.ts'
 import type { Offer, Plan } from '../../../src/core/plan/schema.ts'
 import { workOut } from '../../../src/core/work-out.ts'
 import { withValueAt } from '../../../src/device/database/json.ts'
-import { examplePlan } from '../costs/plans.ts'
+import { examplePlan, offered } from '../costs/plans.ts'
 
 const base: Plan = { ...examplePlan('two-chambers'), offers: {} }
-const offer = (item: string, lotSize: number, more: Partial<Offer> = {}): Offer => ({
-  item,
-  lotSize,
-  lotName: 'piece',
-  priceMinor: 100,
-  seller: 'timber',
-  sellerName: '',
-  place: '',
-  seen: null,
-  leastLots: 1,
-  transportMinor: 0,
-  tripLots: 0,
-  widthM: 0,
-  chosen: false,
-  ...more,
-})
+const offer = (item: string, lotSize: number, more: Partial<Offer> = {}): Offer =>
+  offered(item, lotSize, 100, { lotName: 'piece', seller: 'timber', ...more })
 const told = (plan: Plan, kind: string): Finding | undefined =>
   workOut(plan).findings.find((finding) => finding.kind === kind)
 
