@@ -17,7 +17,7 @@ import {
 } from './keeping-phone.ts'
 import type { AppServer } from './server.ts'
 
-/** How often the tab is killed; `npm run faults` asks for 200. */
+/** How often the tab is killed; KILLS=200 asks for more. */
 const KILLS = Number(process.env['KILLS'] ?? 20)
 
 const here: KeepingPhone = keepingPhone()

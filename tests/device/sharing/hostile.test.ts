@@ -17,7 +17,7 @@ import { tellFault } from '../../faults.ts'
 import { fromOffice } from './hostile-office.ts'
 import { mutatedBytes, mutatedText } from './mutations.ts'
 
-/** Mutants of all routes together; `npm run hostile` asks for 100,000. */
+/** Mutants of all routes together; MUTANTS=100000 asks for more. */
 const MUTANTS = Number(process.env['MUTANTS'] ?? 1600)
 const ROUTES = 4
 const numRuns = Math.ceil(MUTANTS / ROUTES)
