@@ -45,6 +45,7 @@ const { met, noticed } = /** @type {{ met: number[], noticed: [number, Fate][] }
 )
 const fateOf = new Map(noticed)
 const reached = new Set(met)
+if (reached.size === 0) stop('The tests that ran met none of the faults: nothing is known of them.')
 
 const short = (/** @type {string} */ text) => text.replaceAll(/\s+/g, ' ').slice(0, 90)
 for (const { id, file, line, kind, before, text } of mutants.toSorted((a, b) => a.id - b.id)) {

@@ -1,10 +1,11 @@
+import { NONE_SHARED, SIGNS } from '../src/app/words/read-packed.ts'
+
 /** A message compiled by Lingui: text, or texts and arguments in turn. */
 export type Compiled = string | readonly Token[]
 type Token = string | readonly [name: string, kind?: string, format?: string | Choices]
 type Choices = Readonly<Record<string, Compiled | number | undefined>>
 
-// Signs that no text holds: they open, part and close an argument, open and part one of its choices, and stand for its count.
-const [OPEN, PART, CLOSE, CASE, SAYS, COUNT] = ['\u0001', '\u0002', '\u0003', '\u0004', '\u0005', '\u0006'] as const
+const [OPEN, PART, CLOSE, CASE, SAYS, COUNT] = SIGNS
 
 /** Compiled messages as one text, a line each: shorter than as JSON, and read back by `src/app/words/read-packed.ts`. */
 export const packedMessages = (messages: readonly Compiled[]): string => messages.map(written).join('\n')
@@ -36,10 +37,7 @@ export function packedNames(names: readonly string[]): string {
       let shared = 0
       while (shared < before.length && before[shared] === name[shared]) shared++
       before = name
-      return String.fromCodePoint(FIRST + shared) + name.slice(shared)
+      return String.fromCodePoint(NONE_SHARED + shared) + name.slice(shared)
     })
     .join('\n')
 }
-
-/** The sign for nothing shared: printable, and not a line's end. */
-const FIRST = 35

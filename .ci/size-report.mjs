@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync, statSync } from 'node:fs'
 import path from 'node:path'
 import { gzipSync } from 'node:zlib'
+import { NOT_KEPT } from './not-kept.mjs'
 import { root, stop } from './set-up.mjs'
 
 /** JavaScript before the first screen, gzip -9. */
@@ -41,10 +42,7 @@ const built = readdirSync(dist, { recursive: true, withFileTypes: true })
   .map((entry) => path.relative(dist, path.join(entry.parentPath, entry.name)).split(path.sep).join('/'))
 
 const missing = kept.filter((file) => !built.includes(file))
-// The code for an office's server comes over the network that it needs anyway; large icons are kept by the phone's home screen.
-const forgotten = built.filter(
-  (file) => !kept.includes(file) && !/^(assets\/over-network-[\w-]+\.js|icon-(180|512|maskable-512)\.png)$/.test(file),
-)
+const forgotten = built.filter((file) => !kept.includes(file) && !NOT_KEPT.test(file))
 const firstLoadBytes = sum(scripts.map(gzipBytes))
 const precacheBytes = sum(
   kept.filter((file) => !missing.includes(file)).map((file) => statSync(path.join(dist, file)).size),

@@ -2,10 +2,13 @@
 export type Message = (string | Argument)[]
 type Argument = [name: string, kind?: string, format?: string | Record<string, Message>]
 
-// As `.ci/pack-messages.ts` writes them.
-const [OPEN, PART, CLOSE, CASE, SAYS, COUNT] = ['\u0001', '\u0002', '\u0003', '\u0004', '\u0005', '\u0006'] as const
-const SIGNS: ReadonlySet<string> = new Set([OPEN, PART, CLOSE, CASE, SAYS, COUNT])
-const FIRST = 35
+/** Signs that no text holds: they open, part and close an argument, open and part one of its choices, and stand for its count. */
+export const SIGNS = ['\u0001', '\u0002', '\u0003', '\u0004', '\u0005', '\u0006'] as const
+const [OPEN, PART, CLOSE, CASE, SAYS, COUNT] = SIGNS
+const isSign: ReadonlySet<string> = new Set(SIGNS)
+
+/** The sign for no letters shared with the name before: printable, and not a line's end. */
+export const NONE_SHARED = 35
 
 /** Messages from the text that the build packed, a line each. */
 export const readMessages = (text: string): Message[] => text.split('\n').map((line) => new Reader(line).message())
@@ -56,7 +59,7 @@ class Reader {
 
   private text(): string {
     const from = this.at
-    while (this.at < this.line.length && !SIGNS.has(this.line.charAt(this.at))) this.at++
+    while (this.at < this.line.length && !isSign.has(this.line.charAt(this.at))) this.at++
     return this.line.slice(from, this.at)
   }
 }
@@ -65,7 +68,7 @@ class Reader {
 export function readNames(text: string): string[] {
   let before = ''
   return text.split('\n').map((line) => {
-    before = before.slice(0, (line.codePointAt(0) ?? FIRST) - FIRST) + line.slice(1)
+    before = before.slice(0, (line.codePointAt(0) ?? NONE_SHARED) - NONE_SHARED) + line.slice(1)
     return before
   })
 }
