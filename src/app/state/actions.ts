@@ -2,7 +2,7 @@ import { good, type Result } from '../../core/basics/result.ts'
 import type { FirstAnswers } from '../../core/plan/defaults.ts'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { Plan } from '../../core/plan/schema.ts'
-import { isRecord, withValueAt } from '../../device/database/json.ts'
+import { isRecord, withValuesAt } from '../../device/database/json.ts'
 import { newId } from '../../device/database/new-id.ts'
 import type { PlanSession } from '../../device/database/plan-session.ts'
 import { askToPersist } from '../../device/offline/storage.ts'
@@ -154,11 +154,7 @@ export function setOpenField(planId: string, path: string, value: unknown): void
 
 /** Sets several fields as one step, as a finding's remedy asks. */
 export const applySet = (set: Readonly<Record<string, unknown>>): Result<Plan, PlanProblem> =>
-  editPlan((plan) => {
-    let changed: Record<string, unknown> = plan
-    for (const [path, value] of Object.entries(set)) changed = withValueAt(changed, path, value)
-    return changed as Plan
-  })
+  editPlan((plan) => withValuesAt(plan, set) as Plan)
 
 export function undo(): void {
   openSessionHere()?.undo()

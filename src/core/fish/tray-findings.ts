@@ -6,6 +6,7 @@ import { BEND_OF_SPAN, battensForSag, SAG_OF_RAIL } from './tray-strength.ts'
 import type { TrayFrame } from './tray-frame.ts'
 import { fishPerTray } from './tray-load.ts'
 import { trayMass } from './tray-mass.ts'
+import { clearSideRemedy, downToMm, handleRemedy, LEAST_HANDLE_M } from './tray-remedies.ts'
 import { traySizes } from './tray-sizes.ts'
 
 /** Rails keep at least this far back from the fire face. Common practice. */
@@ -14,8 +15,6 @@ const LEAST_SETBACK_M = 0.01
 const USUAL_SETBACK_M = 0.03
 /** The frame ends at least this far inside the outer face of the wall. Common practice. */
 const LEAST_EDGE_M = 0.01
-/** A handle that a gloved hand can close around. Common practice. */
-export const LEAST_HANDLE_M = 0.1
 /** Clear between the handles of neighbouring trays for a hand in a glove to close around one. Common practice. */
 const LEAST_HAND_M = 0.04
 /** Usual and greatest number of trays in a stack: FAO field reports have 4–5, 8 and at most 15. */
@@ -35,7 +34,6 @@ const CENTIMETRE = 0.01
 const TENTH_MM = 0.0001
 const metres = (value: number): FindingArg => ({ value, unit: 'm' })
 const kilograms = (value: number): FindingArg => ({ value, unit: 'kg' })
-const downToMm = (lengthM: number) => wholeModulesIn(lengthM, MILLIMETRE) / 1000
 
 type Measured = Omit<TrayFrame, 'findings'>
 
@@ -134,11 +132,6 @@ function fittingRemedies(roomM: number, railM: number): Remedy[] {
     },
   ]
 }
-
-const handleRemedy = (handleM: number): Remedy[] =>
-  handleM > LIMITS['trays.handleM'].max
-    ? []
-    : [{ kind: 'set-handle', args: { handle: metres(handleM) }, set: { 'trays.handleM': handleM } }]
 
 function stackFindings(plan: Plan, frame: Measured): Finding[] {
   const found: Finding[] = []
@@ -263,11 +256,5 @@ function smallerTray(plan: Plan): Remedy[] {
     if (isLight(middle / 100)) light = middle
     else heavy = middle
   }
-  return [
-    {
-      kind: 'set-clear-side',
-      args: { side: metres(light / 100) },
-      set: { 'chambers.clearSideM': light / 100 },
-    },
-  ]
+  return clearSideRemedy(light / 100)
 }

@@ -1,13 +1,9 @@
 import type { Finding, Remedy } from '../basics/finding.ts'
 import { wholeModulesIn } from '../basics/count.ts'
-import { LEAST_HANDLE_M } from '../fish/tray-findings.ts'
-import { LIMITS } from '../plan/limits.ts'
+import { clearSideRemedy, downToMm, handleRemedy, LEAST_HANDLE_M } from '../fish/tray-remedies.ts'
 import type { Plan } from '../plan/schema.ts'
 import { itemOf, type ItemKey } from '../quantities/items.ts'
 import type { Terms } from './offers.ts'
-
-const MILLIMETRE = 0.001
-const CENTIMETRE = 0.01
 
 /** What stands in the way of cutting; the rest of the list is bought all the same. */
 const finding = (
@@ -30,34 +26,12 @@ export const pieceTooLong = (plan: Plan, item: ItemKey, lengthM: number, longest
 
 /** A rail by so much shorter: shorter handles while a hand still holds them, or a smaller chamber. */
 function shorterRail({ trays, chambers }: Plan, byM: number): Remedy[] {
-  const handleM = wholeModulesIn(trays.handleM - byM / 2, MILLIMETRE) / 1000
-  return [
-    ...(handleM < LEAST_HANDLE_M
-      ? []
-      : [
-          {
-            kind: 'set-handle',
-            args: { handle: { value: handleM, unit: 'm' as const } },
-            set: { 'trays.handleM': handleM },
-          },
-        ]),
-    ...smallerChamber(chambers.clearSideM - byM),
-  ]
+  const handleM = downToMm(trays.handleM - byM / 2)
+  return [...(handleM < LEAST_HANDLE_M ? [] : handleRemedy(handleM)), ...smallerChamber(chambers.clearSideM - byM)]
 }
 
-/** The clear side brought down to whole centimetres, where a kiln may be so small. */
-function smallerChamber(mostM: number): Remedy[] {
-  const sideM = wholeModulesIn(mostM, CENTIMETRE) / 100
-  return sideM < LIMITS['chambers.clearSideM'].min
-    ? []
-    : [
-        {
-          kind: 'set-clear-side',
-          args: { side: { value: sideM, unit: 'm' } },
-          set: { 'chambers.clearSideM': sideM },
-        },
-      ]
-}
+/** The clear side brought down to whole centimetres. */
+const smallerChamber = (mostM: number): Remedy[] => clearSideRemedy(wholeModulesIn(mostM, 0.01) / 100)
 
 const sheetCover = ({ trays }: Plan): Remedy[] =>
   trays.cover === 'sheet' ? [] : [{ kind: 'set-cover-sheet', args: {}, set: { 'trays.cover': 'sheet' } }]

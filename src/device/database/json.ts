@@ -51,6 +51,13 @@ export function withValueAt(root: unknown, path: string, value: unknown): Record
   return copy
 }
 
+/** The same for several paths, one after the other. */
+export const withValuesAt = (
+  root: Record<string, unknown>,
+  values: Readonly<Record<string, unknown>>,
+): Record<string, unknown> =>
+  Object.entries(values).reduce((changed, [path, value]) => withValueAt(changed, path, value), root)
+
 /** How many values differ between two: a value that came or went counts as one. */
 export function countChanges(before: unknown, after: unknown): number {
   if (sameJson(before, after)) return 0

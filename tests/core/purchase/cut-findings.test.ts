@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { Finding } from '../../../src/core/basics/finding.ts'
 import type { Offer, Plan } from '../../../src/core/plan/schema.ts'
 import { workOut } from '../../../src/core/work-out.ts'
-import { withValueAt } from '../../../src/device/database/json.ts'
+import { withValuesAt } from '../../../src/device/database/json.ts'
 import { examplePlan, offered } from '../costs/plans.ts'
 
 const base: Plan = { ...examplePlan('two-chambers'), offers: {} }
@@ -11,18 +11,14 @@ const offer = (item: string, lotSize: number, more: Partial<Offer> = {}): Offer 
 const told = (plan: Plan, kind: string): Finding | undefined =>
   workOut(plan).findings.find((finding) => finding.kind === kind)
 
-const withSet = (plan: Plan, set: Readonly<Record<string, unknown>>): Plan => {
-  let changed: Record<string, unknown> = plan
-  for (const [path, value] of Object.entries(set)) changed = withValueAt(changed, path, value)
-  return changed as Plan
-}
-
 /** Every way out that a finding offers, taken: which of them leave it standing? */
 function stillThere(plan: Plan, kind: string): readonly string[] {
   const finding = told(plan, kind)
   if (finding === undefined) throw new Error(`no ${kind}`)
   expect(finding.remedies.length).toBeGreaterThan(0)
-  return finding.remedies.filter(({ set }) => told(withSet(plan, set), kind) !== undefined).map((remedy) => remedy.kind)
+  return finding.remedies
+    .filter(({ set }) => told(withValuesAt(plan, set) as Plan, kind) !== undefined)
+    .map((remedy) => remedy.kind)
 }
 
 describe('what cannot be cut', () => {

@@ -1,5 +1,5 @@
 import type { Layout, PlacedUnit, WallId } from '../../layout/contract.ts'
-import { groundInView, groundLine } from './ground-in-view.ts'
+import { groundInView, groundLine, lowestCourse } from './ground-in-view.ts'
 import { rectangle, type Drawing, type Point, type Shape } from './drawing.ts'
 import type { DrawnKiln } from './plan-view.ts'
 
@@ -80,7 +80,7 @@ export const unitOnFace = (face: Face, unit: PlacedUnit): readonly Point[] => {
 export function elevationView({ geometry }: DrawnKiln, layout: Layout, wall: WallId): Drawing {
   const face = faceOf(layout, wall)
   const { levels } = geometry
-  const lowestM = Math.min(-levels.belowM, ...layout.courses.map(({ zBottomM }) => zBottomM))
+  const lowestM = lowestCourse(geometry, layout)
   const wallXM = layout.walls.find((one) => one.wall === wall)?.xM ?? 0
   const earth = groundInView(geometry, wall, { ...layout, widthM: face.widthM, wallXM })
   const shown = layout.units.filter(face.shows)

@@ -1,6 +1,6 @@
 import type { Finding } from '../../basics/finding.ts'
 import type { Layout, PlacedUnit } from '../../layout/contract.ts'
-import { groundInView, groundLine } from './ground-in-view.ts'
+import { groundInView, groundLine, lowestCourse } from './ground-in-view.ts'
 import { rectangle, type Drawing, type Shape } from './drawing.ts'
 import { flagShapes, type DrawnKiln } from './plan-view.ts'
 
@@ -45,7 +45,7 @@ export function frontView(kiln: DrawnKiln, layout: Layout, flags: readonly Findi
   const { outside, openings, levels, outsideLength } = geometry
   const { lengthM } = layout
   const earth = groundInView(geometry, 'front', { ...layout, widthM: lengthM, wallXM: 0 })
-  const lowestM = Math.min(-levels.belowM, ...layout.courses.map(({ zBottomM }) => zBottomM))
+  const lowestM = lowestCourse(geometry, layout)
   const shapes: Shape[] = [...trayStackFront(kiln), ...earth.shapes]
   const inFront = layout.units.filter((unit) => unit.yM < 1e-6)
   const isBelow = (unit: PlacedUnit) => earth.isHidden(unit, unit.xM, unit.xM + unit.dxM)

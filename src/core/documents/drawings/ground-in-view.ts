@@ -1,7 +1,7 @@
 import { groundAt } from '../../geometry/ground-plane.ts'
 import type { KilnGeometry } from '../../geometry/kiln.ts'
 import type { Rect } from '../../geometry/shape.ts'
-import type { PlacedUnit, WallId } from '../../layout/contract.ts'
+import type { Layout, PlacedUnit, WallId } from '../../layout/contract.ts'
 import { rectangle, type Point, type Shape } from './drawing.ts'
 
 type Ground = Pick<KilnGeometry, 'footing' | 'ground'>
@@ -73,6 +73,10 @@ export function groundInView(
     isHidden: ({ zM, dzM }, fromM, toM) => zM + dzM <= Math.min(groundM(fromM), groundM(toM)) + 1e-6,
   }
 }
+
+/** Where the lowest course anywhere stands on its footing, m: under the level case where the ground asks for more courses. */
+export const lowestCourse = ({ levels }: Pick<KilnGeometry, 'levels'>, { courses }: Pick<Layout, 'courses'>): number =>
+  Math.min(-levels.belowM, ...courses.map(({ zBottomM }) => zBottomM))
 
 /** The line of the ground along the foot of a face. */
 export const groundLine = ({ groundM, x0M, x1M }: GroundInView): Shape => ({

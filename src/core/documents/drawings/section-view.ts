@@ -1,4 +1,5 @@
 import type { Layout } from '../../layout/contract.ts'
+import { lowestCourse } from './ground-in-view.ts'
 import { rectangle, type Drawing, type Shape } from './drawing.ts'
 import type { DrawnKiln } from './plan-view.ts'
 import { sectionGround } from './section-ground.ts'
@@ -13,11 +14,11 @@ export function sectionView(kiln: DrawnKiln, layout: Layout): Drawing {
   const depthM = outsideDepth.value
   const wallM = wall.value
   const projectionM = plan.ground.projectionM
-  const { belowM, aboveM } = levels
+  const { aboveM } = levels
   const opening = layout.openings[0]
   const throughM = opening === undefined ? 0 : opening.xM + opening.widthM / 2
   const earth = sectionGround(geometry, throughM)
-  const lowestM = Math.min(-belowM, ...layout.courses.map(({ zBottomM }) => zBottomM))
+  const lowestM = lowestCourse(geometry, layout)
   const shapes: Shape[] = [...earth.shapes]
   shapes.push({ kind: 'area', ink: 'hearth', rings: [rectangle(wallM, -0.08, depthM - wallM, 0)] })
 
