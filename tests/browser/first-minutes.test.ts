@@ -1,35 +1,10 @@
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { messagesOf } from '../../.ci/words-plugin.ts'
 import { accessibilityFaults } from './accessibility.ts'
-import { complaints, launch, phone } from './browser.ts'
 import { whatDoesNotFit } from './fit.ts'
-import { AppServer } from './server.ts'
+import { page, takeInHand, url } from './in-hand.ts'
 
-let browser: Browser
-let server: AppServer
-let context: BrowserContext
-let page: Page
-let url: string
-
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
-beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  url = await server.open()
-  context = await phone(browser)
-  page = await context.newPage()
-  page.setDefaultTimeout(8000)
-})
-afterEach(async () => {
-  if (complaints(context).length > 0) throw new Error(complaints(context).join('\n'))
-  await context.close()
-  await server.close()
-})
+takeInHand()
 
 /** Counts what a thumb does, in the page itself: each press of a button, link, box or choice. */
 async function countTaps(): Promise<() => Promise<number>> {

@@ -1,6 +1,6 @@
 import { useCallback, useRef } from 'react'
-import { Button } from '../../parts/Button.tsx'
 import { Course } from '../../parts/Course.tsx'
+import { FileButton } from '../../parts/FileButton.tsx'
 import { Header } from '../../parts/Header.tsx'
 import { NoticeBox } from '../../parts/NoticeBox.tsx'
 import { useWords } from '../../words/use-words.tsx'
@@ -20,7 +20,6 @@ export function ScanScreen() {
   const { say } = useWords()
   useStayAwake()
   const video = useRef<HTMLVideoElement>(null)
-  const photos = useRef<HTMLInputElement>(null)
   const onTaken = useCallback((planId: string) => {
     replaceWith(placeHref(planId, 'plan'))
   }, [])
@@ -64,26 +63,9 @@ export function ScanScreen() {
         </NoticeBox>
       )}
       <div className="course-row">
-        <Button shape="over" icon="scan" onPress={() => photos.current?.click()}>
-          {say('scan.photo')}
-        </Button>
+        <FileButton shape="over" icon="scan" label={say('scan.photo')} accept="image/*" multiple onFiles={takePhotos} />
         <OpenFileButton />
       </div>
-      <input
-        ref={photos}
-        type="file"
-        className="hide"
-        accept="image/*"
-        multiple
-        tabIndex={-1}
-        aria-label={say('scan.photo')}
-        onChange={(event) => {
-          const chosen = event.currentTarget
-          void takePhotos([...(chosen.files ?? [])]).then(() => {
-            chosen.value = ''
-          })
-        }}
-      />
       <p className="quiet">{say('scan.stays')}</p>
     </Page>
   )

@@ -8,12 +8,11 @@ import { firingTime, firingTimetable } from '../../../core/fish/timetable.ts'
 import { FiringDay } from '../../drawings/FiringDay.tsx'
 import { LinkButton } from '../../parts/Button.tsx'
 import { DrawingFrame } from '../../parts/DrawingFrame.tsx'
-import { Header } from '../../parts/Header.tsx'
 import { showHours } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { Caution } from '../build/Caution.tsx'
-import { Page } from '../Page.tsx'
-import { FRONT, HOW, TRADE_WORDS } from '../route.ts'
+import { FrontBranch } from '../FrontBranch.tsx'
+import { HOW, TRADE_WORDS } from '../route.ts'
 import { Marked } from '../terms/Marked.tsx'
 import { sampleKiln } from './sample-kiln.ts'
 import { ShownDrawing } from './ShownDrawing.tsx'
@@ -33,12 +32,7 @@ const CAUTIONS: Partial<Record<Part, readonly string[]>> = {
 export function HowItWorks() {
   const { say, named } = useWords()
   return (
-    <Page
-      path={HOW}
-      title={`${say('front.how')} · ${say('app.name')}`}
-      kind="single"
-      header={<Header title={<h1>{say('front.how')}</h1>} back={{ href: FRONT, label: say('app.back-to-plans') }} />}
-    >
+    <FrontBranch path={HOW} title={say('front.how')}>
       {PARTS.map((part) => (
         <section key={part} className="stack">
           <h2>{named(`help.${part}.title`)}</h2>
@@ -56,7 +50,7 @@ export function HowItWorks() {
       <LinkButton href={TRADE_WORDS} shape="big" icon="words">
         {say('front.terms')}
       </LinkButton>
-    </Page>
+    </FrontBranch>
   )
 }
 

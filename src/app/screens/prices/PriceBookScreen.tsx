@@ -3,7 +3,6 @@ import { isOldPrice } from '../../../core/documents/old-prices.ts'
 import { priceTable } from '../../../core/documents/price-table.ts'
 import { bookOf, isSameCurrency, type KeptPrice, type PriceBook } from '../../../core/plan/price-book.ts'
 import { Button } from '../../parts/Button.tsx'
-import { Header } from '../../parts/Header.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { PickList } from '../../parts/PickList.tsx'
 import { notify } from '../../state/notices.ts'
@@ -13,11 +12,13 @@ import { showIsoDay, todayIso } from '../../words/dates.ts'
 import { CURRENCY_CODES, currencyName, currencyOf, localCurrency } from '../../words/currencies.ts'
 import { DEFAULT_SHOW } from '../../words/show.ts'
 import { useWords, WordsProvider } from '../../words/use-words.tsx'
+import type { Words } from '../../words/words.ts'
 import { newKey } from '../buy/new-key.ts'
-import { Page } from '../Page.tsx'
-import { FRONT, PRICES } from '../route.ts'
+import { firstOffer } from '../buy/usual-offer.ts'
+import { FrontBranch } from '../FrontBranch.tsx'
+import { PRICES } from '../route.ts'
 import { pricedLot, soldName } from './price-text.ts'
-import { firstOffer, PriceSheet } from './PriceSheet.tsx'
+import { PriceSheet } from './PriceSheet.tsx'
 import { TableButton } from './TableSheet.tsx'
 import { usePriceBook, type PriceBookHand } from './use-price-book.ts'
 import './prices.css'
@@ -57,17 +58,10 @@ function Book({
   const words = useWords()
   const { say } = words
   const [open, setOpen] = useState<KeptPrice | null>(null)
-  const prices = (book.prices ?? [])
-    .filter((one) => isSameCurrency(one.currency, currency))
-    .toSorted((a, b) => soldName(a.offer, words).localeCompare(soldName(b.offer, words)))
-  const names = [...new Set(prices.map(({ offer }) => soldName(offer, words)))]
+  const prices = (book.prices ?? []).filter((one) => isSameCurrency(one.currency, currency))
+  const things = byThing(prices, words)
   return (
-    <Page
-      path={PRICES}
-      title={`${say('prices.title')} · ${say('app.name')}`}
-      kind="single"
-      header={<Header title={<h1>{say('prices.title')}</h1>} back={{ href: FRONT, label: say('app.back-to-plans') }} />}
-    >
+    <FrontBranch path={PRICES} title={say('prices.title')}>
       <p className="quiet">{say('prices.why')}</p>
       <PickList
         name={say('prices.currency')}
@@ -77,15 +71,13 @@ function Book({
       />
       {book.prices !== null && prices.length === 0 && <p>{say('prices.none')}</p>}
       <div className="two-columns">
-        {names.map((name) => (
+        {things.map(([name, sold]) => (
           <section key={name}>
             <h2 className="sold">{name}</h2>
             <ul>
-              {prices
-                .filter(({ offer }) => soldName(offer, words) === name)
-                .map((price) => (
-                  <PriceRow key={price.id} price={price} onOpen={setOpen} />
-                ))}
+              {sold.map((price) => (
+                <PriceRow key={price.id} price={price} onOpen={setOpen} />
+              ))}
             </ul>
           </section>
         ))}
@@ -132,8 +124,20 @@ function Book({
           }}
         />
       )}
-    </Page>
+    </FrontBranch>
   )
+}
+
+/** Prices of each thing together, things in the order of their names. */
+function byThing(prices: readonly KeptPrice[], words: Words): (readonly [name: string, KeptPrice[]])[] {
+  const things = new Map<string, KeptPrice[]>()
+  for (const price of prices) {
+    const name = soldName(price.offer, words)
+    const known = things.get(name)
+    if (known === undefined) things.set(name, [price])
+    else known.push(price)
+  }
+  return [...things].toSorted(([a], [b]) => a.localeCompare(b))
 }
 
 /** One seller's price; the whole row opens it. */

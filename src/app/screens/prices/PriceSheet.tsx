@@ -1,34 +1,14 @@
 import { CATALOGUE_TIMBER, CATALOGUE_UNITS } from '../../../core/plan/catalogue.ts'
 import type { Offer } from '../../../core/plan/schema.ts'
 import type { KeptPrice } from '../../../core/plan/price-book.ts'
-import { isItemKey, ITEM_KEYS, itemOf, type ItemKey } from '../../../core/quantities/items.ts'
+import { isItemKey, ITEM_KEYS } from '../../../core/quantities/items.ts'
 import { Button } from '../../parts/Button.tsx'
 import { PickList } from '../../parts/PickList.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
-import { todayIso } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { OfferFields } from '../buy/OfferFields.tsx'
+import { firstOffer } from '../buy/usual-offer.ts'
 import { soldName } from './price-text.ts'
-
-/** The usual lot of a thing, seen today and without a price. */
-export function firstOffer(key: ItemKey): Offer {
-  const { lotSize, lotName, seller, widthM = 0 } = itemOf(key)
-  return {
-    item: key,
-    lotSize,
-    lotName,
-    priceMinor: null,
-    seller,
-    sellerName: '',
-    place: '',
-    seen: todayIso(),
-    leastLots: 1,
-    transportMinor: 0,
-    tripLots: 0,
-    widthM,
-    chosen: false,
-  }
-}
 
 /** Makes among which a price can choose; nothing where there is only one. */
 const makesOf = (item: string): readonly string[] =>

@@ -1,7 +1,8 @@
-import { useRef, useState, type ChangeEvent } from 'react'
+import { useState } from 'react'
 import { readPriceTable, type PriceTable } from '../../../core/documents/price-table.ts'
 import { pricesToKeep, type KeptPrice, type PriceBook } from '../../../core/plan/price-book.ts'
 import { Button } from '../../parts/Button.tsx'
+import { FileButton } from '../../parts/FileButton.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
 import { notify } from '../../state/notices.ts'
 import { useWords } from '../../words/use-words.tsx'
@@ -23,14 +24,10 @@ export function TableButton({
 }) {
   const words = useWords()
   const { say } = words
-  const input = useRef<HTMLInputElement>(null)
   const [table, setTable] = useState<PriceTable | 'unreadable' | null>(null)
-  const take = async (event: ChangeEvent<HTMLInputElement>) => {
-    const chosen = event.currentTarget
-    const [file] = chosen.files ?? []
+  const take = async ([file]: readonly File[]) => {
     if (file === undefined) return
     const text = file.size > MOST_BYTES ? null : await file.text().catch(() => null)
-    chosen.value = ''
     setTable(text === null ? 'unreadable' : readPriceTable(text, 'table', currency, newKey))
   }
   const close = () => {
@@ -44,18 +41,7 @@ export function TableButton({
   }
   return (
     <>
-      <Button icon="file" onPress={() => input.current?.click()}>
-        {say('prices.open-table')}
-      </Button>
-      <input
-        ref={input}
-        type="file"
-        className="hide"
-        accept=".csv,text/csv,text/plain"
-        tabIndex={-1}
-        aria-label={say('prices.open-table')}
-        onChange={(event) => void take(event)}
-      />
+      <FileButton icon="file" label={say('prices.open-table')} accept=".csv,text/csv,text/plain" onFiles={take} />
       {table !== null && (
         <Sheet title={say('prices.open-table')} closeLabel={say('app.close')} onClose={close}>
           {table === 'unreadable' ? (

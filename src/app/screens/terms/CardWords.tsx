@@ -1,8 +1,8 @@
 import { use } from 'react'
-import { Term } from '../../parts/Term.tsx'
 import { useGlossary } from '../../state/glossary.ts'
 import { useWords } from '../../words/use-words.tsx'
 import type { PlanCard } from '../plan/cards.ts'
+import { TappedWord } from './TappedWord.tsx'
 import { TermContext } from './term-context.ts'
 
 /** Trade words of each decision, where the choices themselves speak them. */
@@ -29,19 +29,9 @@ export function CardWords({ card }: { readonly card: PlanCard }) {
     <>
       <h3>{say('terms.here')}</h3>
       <div className="term-row">
-        {keys.map((key) => {
-          const word = glossary[key]?.term ?? ''
-          return (
-            <Term
-              key={key}
-              word={word}
-              label={say('terms.tap', { word })}
-              onOpen={() => {
-                open(key)
-              }}
-            />
-          )
-        })}
+        {keys.map((key) => (
+          <TappedWord key={key} term={key} word={glossary[key]?.term ?? ''} open={open} />
+        ))}
       </div>
     </>
   )

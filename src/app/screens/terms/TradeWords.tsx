@@ -1,12 +1,11 @@
 import { use, useId, useState } from 'react'
 import { LinkButton } from '../../parts/Button.tsx'
-import { Header } from '../../parts/Header.tsx'
 import { Segments } from '../../parts/Picks.tsx'
 import { glossaryOf } from '../../state/glossary.ts'
 import { NOT_YET_CHECKED } from '../../words/language.ts'
 import { useWords } from '../../words/use-words.tsx'
-import { Page } from '../Page.tsx'
-import { FRONT, HOW, TRADE_WORDS } from '../route.ts'
+import { FrontBranch } from '../FrontBranch.tsx'
+import { HOW, TRADE_WORDS } from '../route.ts'
 import { TERM_GROUP_KEYS, TERM_GROUPS, type TermGroup } from './pictures.ts'
 import { TermPicture } from './TermPicture.tsx'
 import './terms.css'
@@ -34,12 +33,7 @@ export function TradeWords() {
           plain(`${glossary[key]?.term ?? ''} ${glossary[key]?.means ?? ''}`).includes(looked),
         )
   return (
-    <Page
-      path={TRADE_WORDS}
-      title={`${say('front.terms')} · ${say('app.name')}`}
-      kind="single"
-      header={<Header title={<h1>{say('front.terms')}</h1>} back={{ href: FRONT, label: say('app.back-to-plans') }} />}
-    >
+    <FrontBranch path={TRADE_WORDS} title={say('front.terms')}>
       <div className="field">
         <label className="field-name" htmlFor={field}>
           {say('terms.search')}
@@ -83,6 +77,6 @@ export function TradeWords() {
       <LinkButton href={HOW} shape="big" icon="run">
         {say('front.how')}
       </LinkButton>
-    </Page>
+    </FrontBranch>
   )
 }

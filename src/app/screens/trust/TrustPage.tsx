@@ -1,11 +1,10 @@
 import { use } from 'react'
 import { CHECK_PLACES, type Check, type UnsourcedFigure } from '../../../core/documents/evidence.ts'
-import { Header } from '../../parts/Header.tsx'
 import { evidence } from '../../state/evidence.ts'
 import { useWords } from '../../words/use-words.tsx'
 import type { Words } from '../../words/words.ts'
-import { Page } from '../Page.tsx'
-import { FRONT, TRUST } from '../route.ts'
+import { FrontBranch } from '../FrontBranch.tsx'
+import { TRUST } from '../route.ts'
 import { sourceText } from '../working/source-text.ts'
 import './trust.css'
 
@@ -16,12 +15,7 @@ export function TrustPage() {
   const { say, named } = useWords()
   const { checks, disagreements, unsourced } = use(evidence())
   return (
-    <Page
-      path={TRUST}
-      title={`${say('trust.title')} · ${say('app.name')}`}
-      kind="single"
-      header={<Header title={<h1>{say('trust.title')}</h1>} back={{ href: FRONT, label: say('app.back-to-plans') }} />}
-    >
+    <FrontBranch path={TRUST} title={say('trust.title')}>
       <p>{say('trust.about')}</p>
       <section>
         <h2>{say('trust.limits')}</h2>
@@ -57,7 +51,7 @@ export function TrustPage() {
       </section>
       <Unsourced kind="practice" figures={unsourced.filter(({ kind }) => kind === 'practice')} />
       <Unsourced kind="memory" figures={unsourced.filter(({ kind }) => kind === 'memory')} />
-    </Page>
+    </FrontBranch>
   )
 }
 
