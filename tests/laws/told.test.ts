@@ -3,12 +3,14 @@ import { describe, expect, it } from 'vitest'
 import { messagesOf } from '../../.ci/words-plugin.ts'
 import type { Derived } from '../../src/core/basics/derived.ts'
 import type { Finding, FindingArg } from '../../src/core/basics/finding.ts'
-import { groupAccount } from '../../src/core/costs/group-account.ts'
-import { spendingAccount } from '../../src/core/costs/spending.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
-import { workOut } from '../../src/core/work-out.ts'
+import { isItemKey, itemOf } from '../../src/core/quantities/items.ts'
+import { SECTIONS, type Need } from '../../src/core/quantities/need.ts'
+import { SOURCES } from '../../src/core/sources/sources.ts'
+import { UNITS } from '../../src/core/basics/unit.ts'
 import { derivedIn } from './formula.ts'
 import { forAnyPlan } from './for-any-plan.ts'
+import { onSite, shownOf } from './shown.ts'
 
 const words = messagesOf('en')
 const LEVELS = ['problem', 'caution', 'good']
@@ -70,20 +72,31 @@ const at = (plan: Plan, field: string): unknown =>
 
 function workingFaults(one: Derived, plan: Plan): string[] {
   const found = messageFaults(`working.${one.id}`, one.args ?? {})
+  if (!Object.hasOwn(UNITS, one.unit)) found.push(`${one.id}: in “${one.unit}”`)
+  if (one.source !== undefined && !Object.hasOwn(SOURCES, one.source)) found.push(`${one.id}: from “${one.source}”`)
   if (one.field !== undefined && at(plan, one.field) !== one.value)
     found.push(`${one.id}: ${one.field} holds ${String(at(plan, one.field))}, not ${String(one.value)}`)
   return found
 }
 
-function faultsOf(plan: Plan): string[] {
-  const worked = workOut(plan)
-  const spent = spendingAccount(plan, worked.purchase.lines, worked.costs)
-  const group = groupAccount(plan)
+/** What a line of the list is for, and whether it is counted as such things are. */
+const needFaults = ({ item, section, use, net }: Need): string[] => [
+  ...(isItemKey(item) && itemOf(item).unit === net.unit ? [] : [`${item} in ${net.unit}`]),
+  ...(SECTIONS.includes(section) ? [] : [`${item}: part “${section}”`]),
+  ...(words[`use.${use}`] === undefined ? [`${item}: for “${use}”`] : []),
+  ...(net.value > 0 ? [] : [`${item} for ${use}: ${String(net.value)} is no need`]),
+]
+
+function faultsOf(any: Plan): string[] {
+  const plan = onSite(any)
+  const shown = shownOf(plan)
+  const { worked, spent, group } = shown
   const findings = [...worked.findings, ...spent.findings, ...group.findings]
   return [
     ...new Set([
       ...findings.flatMap((one) => findingFaults(one, plan)),
-      ...derivedIn({ worked, spent, group }).flatMap((one) => workingFaults(one, plan)),
+      ...derivedIn(shown).flatMap((one) => workingFaults(one, plan)),
+      ...worked.needs.flatMap(needFaults),
     ]),
   ]
 }

@@ -1,3 +1,4 @@
+import { setMaxListeners } from 'node:events'
 import { writeFileSync } from 'node:fs'
 import fc from 'fast-check'
 import { TestRunner, type RunnerTask } from 'vitest'
@@ -14,6 +15,9 @@ interface Fate {
   readonly by: string
   readonly tooLong: boolean
 }
+
+// A test run again and again listens for its end each time.
+setMaxListeners(0)
 
 const LEAST_MS = 400
 

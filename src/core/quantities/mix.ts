@@ -14,11 +14,9 @@ const LITRES = cited('mix.litres', 'l', 1000, 'si')
 const CUBIC_METRE = cited('mix.cubic-metre', 'm3', 1, 'si')
 
 /** The dry parts of a mix that go into a wet volume. */
-export interface MixAmounts {
+interface MixAmounts {
   readonly cement: Derived<'kg'>
-  readonly clay: Derived<'m3'>
   readonly sand: Derived<'m3'>
-  readonly stone: Derived<'m3'>
   readonly water: Derived<'l'>
 }
 
@@ -29,7 +27,10 @@ export interface MixAmounts {
  *
  * The parts are volumes of loose dry stuff; the factor stands for what the voids swallow.
  */
-export function concreteAmounts(volume: Derived<'m3'>, mix: Plan['mixes']['concrete']): MixAmounts {
+export function concreteAmounts(
+  volume: Derived<'m3'>,
+  mix: Plan['mixes']['concrete'],
+): MixAmounts & { readonly stone: Derived<'m3'> } {
   const k = typed('mix.dry-factor', '1', mix.dryFactor, 'mixes.concrete.dryFactor')
   const dry = derive('mix.dry', 'm3', 'V · k', { V: volume, k }, (of) => of.V * of.k, { source: 'dry-volume' })
   const c = typed('mix.cement-part', '1', mix.cement, 'mixes.concrete.cement')
@@ -39,7 +40,6 @@ export function concreteAmounts(volume: Derived<'m3'>, mix: Plan['mixes']['concr
   const cement = cementIn(dry, c, parts)
   return {
     cement,
-    clay: partOf('mix.clay', dry, typed('mix.clay-part', '1', 0, 'mixes.concrete'), parts),
     sand: partOf('mix.sand', dry, s, parts),
     stone: partOf('mix.stone', dry, g, parts),
     water: waterByBag(cement, CONCRETE_WATER),
@@ -47,7 +47,10 @@ export function concreteAmounts(volume: Derived<'m3'>, mix: Plan['mixes']['concr
 }
 
 /** Mortar by the same method, bound with cement, with clay or with both. */
-export function mortarAmounts(volume: Derived<'m3'>, mix: Plan['mixes']['mortar']): MixAmounts {
+export function mortarAmounts(
+  volume: Derived<'m3'>,
+  mix: Plan['mixes']['mortar'],
+): MixAmounts & { readonly clay: Derived<'m3'> } {
   const k = typed('mix.dry-factor', '1', mix.dryFactor, 'mixes.mortar.dryFactor')
   const dry = derive('mix.dry', 'm3', 'V · k', { V: volume, k }, (of) => of.V * of.k, { source: 'dry-volume' })
   const c = typed('mix.cement-part', '1', mix.cement, 'mixes.mortar.cement')
@@ -59,7 +62,6 @@ export function mortarAmounts(volume: Derived<'m3'>, mix: Plan['mixes']['mortar'
     cement,
     clay: partOf('mix.clay', dry, y, parts),
     sand: partOf('mix.sand', dry, s, parts),
-    stone: partOf('mix.stone', dry, typed('mix.stone-part', '1', 0, 'mixes.mortar'), parts),
     water: mix.cement > 0 ? waterByBag(cement, MORTAR_WATER) : waterByVolume(dry),
   }
 }
