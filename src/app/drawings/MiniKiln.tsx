@@ -13,7 +13,16 @@ const MOST_COURSES = 8
  * The kiln small, from the front, standing on its ground line. Plans in a list share one scale, so that the bigger kiln is the bigger picture.
  * Chambers, openings, height, trays and the size of the unit are the plan's own; the bond is only hinted at.
  */
-export function MiniKiln({ plan, unitsPerM }: { readonly plan: Plan; readonly unitsPerM: number }) {
+export function MiniKiln({
+  plan,
+  unitsPerM,
+  isDrawn = true,
+}: {
+  readonly plan: Plan
+  readonly unitsPerM: number
+  /** False keeps its place and says what it is, without the lines. */
+  readonly isDrawn?: boolean
+}) {
   const words = useWords()
   const { outsideLength, chambers } = outlineOf(plan)
   const { unit, aboveM, joint } = plan.walls
@@ -28,6 +37,14 @@ export function MiniKiln({ plan, unitsPerM }: { readonly plan: Plan; readonly un
   const stackU = trays * trayU + 2
   const topU = stackU + 2
   const frameM = plan.chambers.clearSideM + 2 * (plan.trays.setbackM + plan.trays.railThicknessM)
+  const frame = {
+    className: 'ink mini-kiln',
+    viewBox: `-3 0 ${r(lengthU + 6)} ${r(topU + wallU + 3)}`,
+    style: { width: lengthU + 6 },
+    role: 'img',
+    'aria-label': words.named('drawing.mini-label', { count: plan.chambers.count }),
+  }
+  if (!isDrawn) return <svg {...frame} />
   let bond = ''
   for (let course = 0; course < courses; course++) {
     const y = topU + wallU - course * courseU
@@ -36,13 +53,7 @@ export function MiniKiln({ plan, unitsPerM }: { readonly plan: Plan; readonly un
       bond += `M${r(x)} ${r(y)}v${r(-courseU)}`
   }
   return (
-    <svg
-      className="ink mini-kiln"
-      viewBox={`-3 0 ${r(lengthU + 6)} ${r(topU + wallU + 3)}`}
-      style={{ width: lengthU + 6 }}
-      role="img"
-      aria-label={words.named('drawing.mini-label', { count: plan.chambers.count })}
-    >
+    <svg {...frame}>
       {chambers.map((chamber) => {
         const x0U = ((chamber.x0M + chamber.x1M) / 2 - frameM / 2) * s
         const lines = Array.from(

@@ -1,6 +1,7 @@
 import { lazy, Suspense, useCallback, useState } from 'react'
 import { Patterns } from '../drawings/Patterns.tsx'
 import { Toast } from '../parts/Toast.tsx'
+import { codeFetched } from '../state/code-fetched.ts'
 import { clearNotice } from '../state/notices.ts'
 import { useApp } from '../state/use-app.ts'
 import { say } from '../words/catalogue.ts'
@@ -15,30 +16,41 @@ import { TermContext } from './terms/term-context.ts'
 import { useRoute } from './use-route.ts'
 
 // The screens of a plan bring the arithmetic and most words with them; the front page does not wait for those.
-const withWords = async <T,>(screen: Promise<T>): Promise<T> => (await Promise.all([screen, openWords()]))[0]
-const loadPlan = () => withWords(import('./PlanHere.tsx'))
-const loadNew = () => withWords(import('./new-plan/NewPlan.tsx'))
-const loadTrust = () => withWords(import('./trust/TrustPage.tsx'))
+const withWords = <T,>(screen: () => Promise<T>): Promise<T> =>
+  codeFetched(async () => (await Promise.all([screen(), openWords()]))[0])
+const loadPlan = () => withWords(() => import('./PlanHere.tsx'))
+const loadNew = () => withWords(() => import('./new-plan/NewPlan.tsx'))
+const loadTrust = () => withWords(() => import('./trust/TrustPage.tsx'))
 const PlanHere = lazy(() => loadPlan().then(({ PlanHere: screen }) => ({ default: screen })))
-const Settings = lazy(() => withWords(import('./settings/Settings.tsx')).then((one) => ({ default: one.Settings })))
+const Settings = lazy(() =>
+  withWords(() => import('./settings/Settings.tsx')).then((one) => ({ default: one.Settings })),
+)
 const TrustPage = lazy(() => loadTrust().then(({ TrustPage: screen }) => ({ default: screen })))
-const HandOver = lazy(() => withWords(import('./hand-over/HandOver.tsx')).then((one) => ({ default: one.HandOver })))
+const HandOver = lazy(() =>
+  withWords(() => import('./hand-over/HandOver.tsx')).then((one) => ({ default: one.HandOver })),
+)
 const ScanScreen = lazy(() =>
-  withWords(import('./hand-over/ScanScreen.tsx')).then((one) => ({ default: one.ScanScreen })),
+  withWords(() => import('./hand-over/ScanScreen.tsx')).then((one) => ({ default: one.ScanScreen })),
 )
 const TakeScreen = lazy(() =>
-  withWords(import('./hand-over/TakeScreen.tsx')).then((one) => ({ default: one.TakeScreen })),
+  withWords(() => import('./hand-over/TakeScreen.tsx')).then((one) => ({ default: one.TakeScreen })),
 )
 const HistoryScreen = lazy(() =>
-  withWords(import('./history/HistoryScreen.tsx')).then((one) => ({ default: one.HistoryScreen })),
+  withWords(() => import('./history/HistoryScreen.tsx')).then((one) => ({ default: one.HistoryScreen })),
 )
 const PriceBook = lazy(() =>
-  withWords(import('./prices/PriceBookScreen.tsx')).then((one) => ({ default: one.PriceBookScreen })),
+  withWords(() => import('./prices/PriceBookScreen.tsx')).then((one) => ({ default: one.PriceBookScreen })),
 )
-const Erased = lazy(() => withWords(import('./settings/Erased.tsx')).then((one) => ({ default: one.Erased })))
-const HowItWorks = lazy(() => withWords(import('./how/HowItWorks.tsx')).then((one) => ({ default: one.HowItWorks })))
-const TradeWords = lazy(() => withWords(import('./terms/TradeWords.tsx')).then((one) => ({ default: one.TradeWords })))
-const TermSheet = lazy(() => withWords(import('./terms/TermSheet.tsx')).then((one) => ({ default: one.TermSheet })))
+const Erased = lazy(() => withWords(() => import('./settings/Erased.tsx')).then((one) => ({ default: one.Erased })))
+const HowItWorks = lazy(() =>
+  withWords(() => import('./how/HowItWorks.tsx')).then((one) => ({ default: one.HowItWorks })),
+)
+const TradeWords = lazy(() =>
+  withWords(() => import('./terms/TradeWords.tsx')).then((one) => ({ default: one.TradeWords })),
+)
+const TermSheet = lazy(() =>
+  withWords(() => import('./terms/TermSheet.tsx')).then((one) => ({ default: one.TermSheet })),
+)
 const NewPlan = lazy(() => loadNew().then(({ NewPlan: screen }) => ({ default: screen })))
 
 /** The whole app: one screen at a time, by the address. */

@@ -46,9 +46,18 @@ export function PlanHere({ route }: { readonly route: PlanRoute }) {
   const { id } = route
   useEffect(() => {
     let isHere = true
-    void openPlan(id).then((opened) => {
-      if (isHere && !opened.ok) setProblem(opened.problems[0] ?? { kind: 'not-a-plan' })
-    })
+    openPlan(id).then(
+      (opened) => {
+        if (isHere && !opened.ok) setProblem(opened.problems[0] ?? { kind: 'not-a-plan' })
+      },
+      // Not the plan's fault but ours or the phone's: the page that says so, and lets one start again, takes over.
+      (fault: unknown) => {
+        if (isHere)
+          setProblem(() => {
+            throw fault
+          })
+      },
+    )
     return () => {
       isHere = false
       closePlan()

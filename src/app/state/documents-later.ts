@@ -1,2 +1,4 @@
+import { codeFetched } from './code-fetched.ts'
+
 /** The documents' code, fetched once. */
-export const documents = () => import('./documents.ts')
+export const documents = () => codeFetched(() => import('./documents.ts'))

@@ -62,12 +62,13 @@ async function start(): Promise<Keeper> {
     hear(made, message)
   })
   const made: Keeper = { shelf, tabs, sessions, around: { shelf, tabs, onChange: publish, phone } }
-  await removeLongDeleted(shelf)
-  await readNotes(shelf)
+  const [stored] = await Promise.all([shelf.rows(), readNotes(shelf)])
   store.setState({ storage })
-  await listRows(made)
+  await listRows(made, stored)
   started = made
   store.setState({ phase: 'ready' })
+  // Nobody waits for it, and what it could not take away it finds again at the next start.
+  removeLongDeleted(shelf, stored).catch(() => {})
   return made
 
   function publish(session: PlanSession) {
@@ -127,9 +128,9 @@ function showRow(session: PlanSession): void {
   store.setState({ rows: newestFirst([...rows.filter(({ id }) => id !== session.id), row]) })
 }
 
-/** Reads the list of plans from the shelf again; plans at work stand in it as they are now, saved or not. */
-export async function listRows({ shelf, sessions }: Keeper): Promise<void> {
-  const stored = await shelf.rows()
+/** Puts what the shelf has, read again unless it is given, in the list of plans; plans at work stand in it as they are now, saved or not. */
+export async function listRows({ shelf, sessions }: Keeper, given?: readonly StoredRow[]): Promise<void> {
+  const stored = given ?? (await shelf.rows())
   const kept = await Promise.all(
     stored.filter(({ deletedAtMs }) => deletedAtMs === null).map((row) => planRow(row, shelf)),
   )
@@ -150,10 +151,10 @@ async function readNotes(shelf: Shelf): Promise<void> {
   if (typeof backedUpAtMs === 'number') store.setState({ backedUpAtMs })
 }
 
-async function removeLongDeleted(shelf: Shelf): Promise<void> {
+async function removeLongDeleted(shelf: Shelf, stored: readonly StoredRow[]): Promise<void> {
   const limitMs = Date.now() - DELETED_KEPT_MS
   const gone = (row: StoredRow) => row.deletedAtMs !== null && row.deletedAtMs < limitMs
-  const ids = (await shelf.rows()).filter(gone).map(({ id }) => id)
+  const ids = stored.filter(gone).map(({ id }) => id)
   if (ids.length > 0) await shelf.remove(ids)
 }
 

@@ -1,12 +1,11 @@
-import { numberLocale } from './locale.ts'
+import { dateFormat } from './locale.ts'
 
 const tidy = (text: string) => text.replaceAll('\u202f', '\u00a0')
 
 /** The hour by this phone's clock: 10:42. */
 const showTime = (atMs: number): string =>
   tidy(
-    new Intl.DateTimeFormat(numberLocale(), {
-      numberingSystem: 'latn',
+    dateFormat({
       hour: '2-digit',
       minute: '2-digit',
       hourCycle: 'h23',
@@ -16,8 +15,7 @@ const showTime = (atMs: number): string =>
 /** A day with its year: 12 May 2026. */
 export const showDay = (atMs: number): string =>
   tidy(
-    new Intl.DateTimeFormat(numberLocale(), {
-      numberingSystem: 'latn',
+    dateFormat({
       day: 'numeric',
       month: 'long',
       year: 'numeric',
@@ -47,9 +45,7 @@ function dateOf(isoDay: string): Date | null {
 export function showShortDay(isoDay: string): string {
   const date = dateOf(isoDay)
   if (date === null) return isoDay
-  return tidy(
-    new Intl.DateTimeFormat(numberLocale(), { numberingSystem: 'latn', day: 'numeric', month: 'short' }).format(date),
-  )
+  return tidy(dateFormat({ day: 'numeric', month: 'short' }).format(date))
 }
 
 /** From one day to another, with what they share said once: 16 – 23 March 2026. */
@@ -57,8 +53,7 @@ export function showIsoDays(fromIso: string, toIso: string): string {
   const [from, to] = [dateOf(fromIso), dateOf(toIso)]
   if (from === null || to === null) return `${fromIso} – ${toIso}`
   return tidy(
-    new Intl.DateTimeFormat(numberLocale(), {
-      numberingSystem: 'latn',
+    dateFormat({
       day: 'numeric',
       month: 'long',
       year: 'numeric',

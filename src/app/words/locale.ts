@@ -32,6 +32,18 @@ export function numberFormat(options: Intl.NumberFormatOptions): Intl.NumberForm
   return made
 }
 
+const dateFormats = new Map<string, Intl.DateTimeFormat>()
+
+/** The same for days and hours, which are dearer still. */
+export function dateFormat(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
+  const key = `${locale}|${JSON.stringify(options)}`
+  const kept = dateFormats.get(key)
+  if (kept !== undefined) return kept
+  const made = new Intl.DateTimeFormat(locale, { ...options, numberingSystem: 'latn' })
+  dateFormats.set(key, made)
+  return made
+}
+
 /** A thin no-break space disappears in some faces at figure size; a full one does not. */
 const visible = (text: string) => text.replaceAll('\u202f', '\u00a0').replaceAll('-', '−')
 

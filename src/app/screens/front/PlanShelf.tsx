@@ -1,8 +1,10 @@
+import { memo, useDeferredValue, useMemo, useRef } from 'react'
 import { outlineOf } from '../../../core/geometry/outline.ts'
 import type { Plan } from '../../../core/plan/schema.ts'
 import { MiniKiln } from '../../drawings/MiniKiln.tsx'
 import { Button } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
+import { useSeen } from '../../parts/use-seen.ts'
 import type { PlanRow } from '../../state/app-state.ts'
 import { showWhen } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
@@ -21,7 +23,10 @@ function scaleFor(rows: readonly PlanRow[]): number {
   return Math.min(MOST_PX_PER_M, WIDEST_PX / Math.max(1, ...lengths))
 }
 
-/** Plans standing on their ground lines, newest first, all drawn to one scale. */
+/** As many as the largest screen shows at first: the page stands with these, and the others join them in pieces, so that a long list holds up no tap. */
+const AT_FIRST = 12
+
+/** Plans standing on their ground lines, newest first, all drawn to one scale; a picture is drawn when one comes near it. */
 export function PlanShelf({
   rows,
   onTools,
@@ -29,46 +34,78 @@ export function PlanShelf({
   readonly rows: readonly PlanRow[]
   readonly onTools: (row: PlanRow) => void
 }) {
-  const { say } = useWords()
-  const unitsPerM = scaleFor(rows)
+  const unitsPerM = useMemo(() => scaleFor(rows), [rows])
+  const nowMs = useNow()
+  const shown = useDeferredValue(rows, rows.slice(0, AT_FIRST))
   return (
     <ul className="shelves">
-      {rows.map((row) => (
-        <li key={row.id} className="shelf">
-          {row.plan === null ? <Unreadable row={row} /> : <Readable row={row} plan={row.plan} unitsPerM={unitsPerM} />}
-          {row.plan !== null && (
-            <button
-              type="button"
-              className="shelf-tools"
-              aria-label={say('front.more', { name: row.name })}
-              onClick={() => {
-                onTools(row)
-              }}
-            >
-              <Icon name="more" />
-            </button>
-          )}
-        </li>
+      {shown.map((row, index) => (
+        <Shelf
+          key={row.id}
+          row={row}
+          unitsPerM={unitsPerM}
+          nowMs={nowMs}
+          isNearTop={index < AT_FIRST}
+          onTools={onTools}
+        />
       ))}
     </ul>
   )
 }
 
+interface ShelfProps {
+  readonly row: PlanRow
+  readonly unitsPerM: number
+  readonly nowMs: number
+  readonly isNearTop: boolean
+  readonly onTools: (row: PlanRow) => void
+}
+
+const Shelf = memo(function Shelf({ row, unitsPerM, nowMs, isNearTop, onTools }: ShelfProps) {
+  const { say } = useWords()
+  const place = useRef<HTMLLIElement>(null)
+  const isSeen = useSeen(place, isNearTop)
+  return (
+    <li ref={place} className="shelf">
+      {row.plan === null ? (
+        <Unreadable row={row} />
+      ) : (
+        <Readable row={row} plan={row.plan} unitsPerM={unitsPerM} nowMs={nowMs} isDrawn={isSeen} />
+      )}
+      {row.plan !== null && (
+        <button
+          type="button"
+          className="shelf-tools"
+          aria-label={say('front.more', { name: row.name })}
+          onClick={() => {
+            onTools(row)
+          }}
+        >
+          <Icon name="more" />
+        </button>
+      )}
+    </li>
+  )
+})
+
 function Readable({
   row,
   plan,
   unitsPerM,
+  nowMs,
+  isDrawn,
 }: {
   readonly row: PlanRow
   readonly plan: Plan
   readonly unitsPerM: number
+  readonly nowMs: number
+  readonly isDrawn: boolean
 }) {
   const { say } = useWords()
-  const nowMs = useNow()
   const words = wordsFor({ ...plan.show, currency: plan.currency })
   return (
     <a className="shelf-plan" href={placeHref(row.id, 'plan')}>
-      <MiniKiln plan={plan} unitsPerM={unitsPerM} />
+      <MiniKiln plan={plan} unitsPerM={unitsPerM} isDrawn={isDrawn} />
       <span className="shelf-words">
         <b>{row.name}</b>
         <span>
