@@ -1,4 +1,4 @@
-import { lazy, memo, Suspense, useCallback, useEffect, useMemo, useState } from 'react'
+import { lazy, memo, Suspense, useCallback, useEffect, useEffectEvent, useMemo, useState } from 'react'
 import type { PlanProblem } from '../../core/plan/parse-plan.ts'
 import type { WorkedOut } from '../../core/work-out.ts'
 import { WorkingContext } from '../drawings/working-context.ts'
@@ -23,6 +23,7 @@ import { PlanPlace } from './plan/PlanPlace.tsx'
 import { Hint } from './hints/Hint.tsx'
 import { cardHref, FRONT, HOW, placeHref, PLACES, type Route } from './route.ts'
 import { RunPlace } from './run/RunPlace.tsx'
+import { officeText } from './settings/office-text.ts'
 import { savingLine } from './saving-line.ts'
 import { useNow } from './use-now.ts'
 import { goTo } from './use-route.ts'
@@ -43,6 +44,7 @@ export function PlanHere({ route }: { readonly route: PlanRoute }) {
   const open = useApp((state) => state.open)
   const worked = useWorkedOut()
   const [problem, setProblem] = useState<PlanProblem | null>(null)
+  const [times, setTimes] = useState(1)
   const { id } = route
   useEffect(() => {
     let isHere = true
@@ -62,13 +64,18 @@ export function PlanHere({ route }: { readonly route: PlanRoute }) {
       isHere = false
       closePlan()
     }
-  }, [id])
+  }, [id, times])
   const isOpen = open?.id === id
   const [wasOpen, setWasOpen] = useState(false)
   if (isOpen && !wasOpen) setWasOpen(true)
-  if (problem !== null) return <NotHere problem={problem} />
+  const again = () => {
+    setProblem(null)
+    setWasOpen(false)
+    setTimes(times + 1)
+  }
+  if (problem !== null) return <NotHere id={id} problem={problem} onCome={again} />
   // It was here and went: deleted, or changed by a newer version, in another tab; the notice says which.
-  if (wasOpen && !isOpen) return <NotHere problem={{ kind: 'not-a-plan' }} />
+  if (wasOpen && !isOpen) return <NotHere id={id} problem={{ kind: 'not-a-plan' }} onCome={again} />
   if (!isOpen || worked?.plan.id !== id) {
     return (
       <main className="crash">
@@ -83,16 +90,37 @@ export function PlanHere({ route }: { readonly route: PlanRoute }) {
   )
 }
 
-function NotHere({ problem }: { readonly problem: PlanProblem }) {
-  const { say } = useWords()
+/** A plan that cannot be shown, and why. One that comes after all (from the office, or brought back in another tab) is opened by itself. */
+function NotHere({
+  id,
+  problem,
+  onCome,
+}: {
+  readonly id: string
+  readonly problem: PlanProblem
+  readonly onCome: () => void
+}) {
+  const words = useWords()
+  const { say } = words
+  const office = useApp((state) => state.office)
+  const isListed = useApp(({ rows }) => rows.some((row) => row.id === id && row.trouble === null))
+  const [wasListed, setWasListed] = useState(isListed)
+  if (wasListed && !isListed) setWasListed(false)
+  const hasCome = isListed && !wasListed
+  const come = useEffectEvent(onCome)
+  useEffect(() => {
+    if (hasCome) come()
+  }, [hasCome])
+  const isOnItsWay = problem.kind === 'not-a-plan' && office !== null
   const why =
     problem.kind === 'newer'
       ? say('keeping.newer', { theirVersion: problem.theirVersion, ourVersion: problem.ourVersion })
       : say(problem.kind === 'damaged' ? 'keeping.row.damaged' : 'app.no-such-plan-why')
   return (
     <main className="crash stack">
-      <h1>{say('app.no-such-plan')}</h1>
-      <p>{why}</p>
+      <h1>{say(isOnItsWay ? 'office.not-arrived' : 'app.no-such-plan')}</h1>
+      <p>{isOnItsWay ? say('office.not-arrived-why') : why}</p>
+      {isOnItsWay && <p role="status">{officeText(office, words)}</p>}
       <LinkButton href={FRONT} shape="big">
         {say('app.to-plans')}
       </LinkButton>

@@ -34,17 +34,21 @@ export async function exportPlan(planId: string, chosen: Private = EVERYTHING): 
 
 /**
  * Opens a file that someone chose and brings its plan, the last of several, to the screen. A plan that is here already is merged with the file's document, so that
- * neither phone's work is lost; a bare plan without its document cannot be merged and becomes a plan of its own. A plan with a problem changes nothing.
+ * neither phone's work is lost, and so are changes; a bare plan without its document cannot be merged and becomes a plan of its own. A plan with a problem changes nothing.
  */
 export async function openFile(file: Blob): Promise<Result<string, FileProblem>> {
   const { readChosenFile } = await documents()
-  const { plans, problems } = await readChosenFile(file)
+  const { plans, changes, problems } = await readChosenFile(file)
   let taken: Result<string, FileProblem> | null = null
   let failed = problems.length
   for (const plan of plans) {
     const result = await takeIn(plan)
     if (!result.ok) failed++
     if (taken?.ok !== true || result.ok) taken = result
+  }
+  for (const bytes of changes) {
+    const { takeHandOver } = await import('./hand-over-actions.ts')
+    taken = await takeHandOver(bytes)
   }
   if (taken === null) return bad(...problems)
   if (plans.length + problems.length > 1)

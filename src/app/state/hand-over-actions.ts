@@ -2,9 +2,11 @@ import { bad, good, type Result } from '../../core/basics/result.ts'
 import { isRecord } from '../../device/database/json.ts'
 import { documentFrom, documentFromOutside, readPlan } from '../../device/database/plan-document.ts'
 import { encodeDocument, stateOf } from '../../device/database/document-bytes.ts'
-import type { FileProblem } from '../../device/sharing/plan-file.ts'
+import type { FileProblem, PlanFile } from '../../device/sharing/plan-file.ts'
 import type { Frames } from '../../device/sharing/frames.ts'
 import type { Private } from '../../device/sharing/chosen.ts'
+import { documents } from './documents-later.ts'
+import { exportPlan } from './file-actions.ts'
 import { keeper, sessionOf } from './keeper.ts'
 import { isHere, takeDocument } from './take-document.ts'
 
@@ -19,6 +21,10 @@ export interface HandOverOffer {
   readonly lastMs: number | null
   /** The part of a link after #; null where it is too long. */
   readonly fragment: string | null
+  /** What the plan, or its changes, weigh as a file. */
+  readonly fileBytes: number
+  /** The changes as a file, called `name`; null where all of it goes. */
+  readonly changesFile: ((name: string) => PlanFile) | null
   /** The codes to show in turn; null where they would be too many. */
   readonly frames: Frames | null
   /** To be called when the other phone has it: the next hand-over of changes begins here. */
@@ -44,19 +50,23 @@ export async function offerHandOver(
   const made = await keeper()
   const session = await sessionOf(made, planId)
   if (!session.ok) return bad({ kind: 'damaged', field: 'plan' })
-  const [{ packHandOver, toFragment }, { framesOf }] = await Promise.all([
+  const [{ packHandOver, toFragment }, { framesOf }, { writeChangesFile }] = await Promise.all([
     import('../../device/sharing/hand-over.ts'),
     import('../../device/sharing/frames.ts'),
+    documents(),
   ])
   const document = session.value.document()
   const last = await lastHandOver(planId)
   const since = changesOnly ? last?.state : undefined
   const bytes = packHandOver({ planId, document, chosen, ...(since && { since }) })
+  const file = since === undefined ? await exportPlan(planId, chosen) : writeChangesFile('', bytes)
   return good({
     sizeBytes: bytes.length,
+    fileBytes: new TextEncoder().encode(file.text).length,
     isWhole: since === undefined,
     lastMs: last?.atMs ?? null,
     fragment: toFragment(bytes),
+    changesFile: since === undefined ? null : (name) => writeChangesFile(name, bytes),
     frames: framesOf(bytes),
     arrived: async () => {
       const { doc } = documentFrom([document])
@@ -103,7 +113,10 @@ export async function lookAtLink(fragment: string): Promise<Result<LinkBrings, F
   const doc = documentFromOutside(document)
   const plan = doc.ok && isWhole ? readPlan(doc.value) : null
   const name = plan?.ok === true ? plan.value.name : null
-  return good({ name, sizeBytes: bytes?.length ?? 0, isWhole, isHere: await isHere(planId) })
+  const isKnown = await isHere(planId)
+  // Said at once, and not only when they are taken.
+  if (!isWhole && !isKnown) return bad({ kind: 'gap' })
+  return good({ name, sizeBytes: bytes?.length ?? 0, isWhole, isHere: isKnown })
 }
 
 /** Takes the part of a link after #. */

@@ -1,7 +1,7 @@
 import { canShareFiles, download, planFileOf, share } from '../../device/sharing/deliver.ts'
 import type { Private } from '../../device/sharing/chosen.ts'
 import { documents } from './documents-later.ts'
-import { exportPlan } from './file-actions.ts'
+import { exportPlan, type PlanFile } from './file-actions.ts'
 import { keeper } from './keeper.ts'
 import { store } from './store.ts'
 
@@ -18,6 +18,13 @@ export async function sharePlan(planId: string, chosen: Private): Promise<'share
   const outcome = await share(planFileOf(await exportPlan(planId, chosen)))
   if (outcome === 'shared') await noteBackup()
   return outcome
+}
+
+/** Hands changes on as a file, among the downloads where this phone can do no better; they are no back-up of the plan. */
+export async function handOnFile(file: PlanFile): Promise<'shared' | 'saved' | 'cancelled' | 'failed'> {
+  if (canShareFiles()) return share(planFileOf(file))
+  download(planFileOf(file))
+  return 'saved'
 }
 
 /** Puts a copy of every plan on this phone among its downloads, as one file; only where they are very many as more. Gives the number of plans. */

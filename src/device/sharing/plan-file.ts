@@ -10,6 +10,7 @@ import { readJson } from './safe-json.ts'
 const FILE_FORMAT = 'kilnwright-file'
 const FILE_VERSION = 1
 const BACKUP_FORMAT = 'kilnwright-backup'
+const CHANGES_FORMAT = 'kilnwright-changes'
 export const MOST_FILE_BYTES = 5 * 1024 * 1024
 
 /** Why a file cannot be opened. Nothing was changed. */
@@ -53,6 +54,12 @@ export function writePlanFile(
   return { fileName: `${fileNameFrom(name)}.kilnwright.json`, text: `${JSON.stringify(file, null, 1)}\n` }
 }
 
+/** A file of changes only: in a plain envelope the bytes that a link or a code would carry, what was not chosen left out. `name` is what the file is called. */
+export function writeChangesFile(name: string, handOver: Uint8Array): PlanFile {
+  const file = { format: CHANGES_FORMAT, version: FILE_VERSION, handOver: toBase64(handOver) }
+  return { fileName: `${fileNameFrom(name)}.kilnwright.json`, text: `${JSON.stringify(file)}\n` }
+}
+
 /** Room for the envelope and for what one more plan could take. */
 const MOST_BACKUP_CHARS = MOST_FILE_BYTES / 2
 
@@ -90,26 +97,41 @@ const asFileProblem = (problem: PlanProblem): FileProblem => {
 const firstProblem = (problems: readonly PlanProblem[]): FileProblem =>
   asFileProblem(problems[0] ?? { kind: 'not-a-plan' })
 
-/** What a file holds: plans that can be read, and what is wrong with the others. */
+/** What a file holds: plans that can be read, changes to plans as packed for a hand-over, and what is wrong with the others. */
 export interface FilePlans {
   readonly plans: readonly FilePlan[]
+  readonly changes: readonly Uint8Array[]
   readonly problems: readonly FileProblem[]
 }
 
-/** Reads a file's text: a back-up of several plans, our envelope of one, or a bare plan. */
+/** Reads a file's text: a back-up of several plans, our envelope of one, changes to one, or a bare plan. */
 export function readPlanFile(text: string): FilePlans {
   const read = readJson(text)
   if (!read.ok) {
     const looksOurs = text.trimStart().startsWith('{') && text.includes('kilnwright')
-    return { plans: [], problems: [looksOurs ? { kind: 'damaged', field: 'file' } : { kind: 'not-ours' }] }
+    return { plans: [], changes: [], problems: [looksOurs ? { kind: 'damaged', field: 'file' } : { kind: 'not-ours' }] }
   }
   const file = read.value
+  if (isRecord(file) && file['format'] === CHANGES_FORMAT) return changesIn(file)
   const isBackup = isRecord(file) && file['format'] === BACKUP_FORMAT && Array.isArray(file['files'])
   const results = (isBackup ? (file['files'] as unknown[]) : [file]).map(readRecord)
   return {
     plans: results.flatMap((result) => (result.ok ? [result.value] : [])),
+    changes: [],
     problems: results.flatMap((result) => (result.ok ? [] : result.problems)),
   }
+}
+
+function changesIn({ version, handOver }: Record<string, unknown>): FilePlans {
+  const bytes = typeof handOver === 'string' ? fromBase64(handOver) : null
+  const problem = versionProblem(version) ?? (bytes === null ? ({ kind: 'damaged', field: 'handOver' } as const) : null)
+  return { plans: [], changes: bytes && problem === null ? [bytes] : [], problems: problem === null ? [] : [problem] }
+}
+
+function versionProblem(version: unknown): FileProblem | null {
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
+    return { kind: 'damaged', field: 'version' }
+  return version > FILE_VERSION ? { kind: 'newer', theirVersion: version, ourVersion: FILE_VERSION } : null
 }
 
 function readRecord(file: unknown): Result<FilePlan, FileProblem> {
@@ -117,9 +139,8 @@ function readRecord(file: unknown): Result<FilePlan, FileProblem> {
   if (file['format'] === PLAN_FORMAT) return alone(file)
   if (file['format'] !== FILE_FORMAT) return bad({ kind: 'not-ours' })
   const { version, plan, document, check } = file
-  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
-    return bad({ kind: 'damaged', field: 'version' })
-  if (version > FILE_VERSION) return bad({ kind: 'newer', theirVersion: version, ourVersion: FILE_VERSION })
+  const problem = versionProblem(version)
+  if (problem !== null) return bad(problem)
   const readable = alone(plan)
   if (!readable.ok) return readable
   return typeof document === 'string' ? withDocument(readable.value.plan, document, check) : bad(NO_DOCUMENT)
@@ -146,7 +167,7 @@ function withDocument(plan: Plan, text: string, check: unknown): Result<FilePlan
 
 /** Reads a file that someone chose. */
 export async function readChosenFile(file: Blob): Promise<FilePlans> {
-  const fault = (problem: FileProblem): FilePlans => ({ plans: [], problems: [problem] })
+  const fault = (problem: FileProblem): FilePlans => ({ plans: [], changes: [], problems: [problem] })
   if (file.size > MOST_FILE_BYTES) return fault({ kind: 'too-big', sizeBytes: file.size, mostBytes: MOST_FILE_BYTES })
   try {
     return readPlanFile(await file.text())

@@ -121,6 +121,39 @@ describe('three phones, no network', () => {
     expect(open().plan.ground.soil).toBe('laterite')
   })
 
+  it('hand the changes over as a file too, which joins with the plan it belongs to and is refused without it', async () => {
+    await takeUp('Officer')
+    const id = await createPlan(FIRST)
+    await saved()
+    const first = await offer()
+    expect(first.changesFile).toBeNull()
+    await first.arrived()
+    const whole = await filmed(first.frames)
+    setField('ground.soil', 'laterite')
+    setField('members.m1', { name: 'Abena (example)', weight: 1 })
+    const changes = await offer(true, NONE)
+    const file = changes.changesFile?.('By the landing, changes')
+    expect(file?.fileName).toBe('By-the-landing-changes.kilnwright.json')
+    expect(changes.fileBytes).toBe(file?.text.length)
+    expect(changes.fileBytes).toBeLessThan(first.fileBytes / 10)
+    const carried = new Blob([file?.text ?? ''])
+
+    await takeUp('Mason')
+    expect(await openFile(carried)).toEqual({ ok: false, problems: [{ kind: 'gap' }] })
+    expect(store.getState().rows).toEqual([])
+    await takeHandOver(whole)
+    setField('name', 'The mason’s name')
+    expect(await openFile(carried)).toEqual({ ok: true, value: id })
+    expect(open().plan).toMatchObject({ name: 'The mason’s name', ground: { soil: 'laterite' } })
+    expect(open().plan.members).toEqual({ m1: { name: '', weight: 1 } })
+    expect(await openFile(new Blob(['{"format":"kilnwright-changes","version":9,"handOver":""}']))).toMatchObject({
+      problems: [{ kind: 'newer', theirVersion: 9 }],
+    })
+    expect(await openFile(new Blob([(file?.text ?? '').replace(/.{8}"\}/, '"}')]))).toMatchObject({
+      problems: [{ kind: 'damaged' }],
+    })
+  })
+
   it('show a decision that was answered twice, until someone chooses; undo takes the choice back', async () => {
     await takeUp('Officer')
     const id = await createPlan(FIRST)

@@ -12,7 +12,7 @@ import { beginSession, type PlanSession } from '../../../src/device/database/pla
 import { collectFrames, framesOf } from '../../../src/device/sharing/frames.ts'
 import { fromFragment, packHandOver, toFragment, unpackHandOver } from '../../../src/device/sharing/hand-over.ts'
 import { EVERYTHING } from '../../../src/device/sharing/chosen.ts'
-import { readPlanFile, writePlanFile } from '../../../src/device/sharing/plan-file.ts'
+import { readPlanFile, writeChangesFile, writePlanFile } from '../../../src/device/sharing/plan-file.ts'
 import { tellFault } from '../../faults.ts'
 import { fromOffice } from './hostile-office.ts'
 import { mutatedBytes, mutatedText } from './mutations.ts'
@@ -58,9 +58,11 @@ async function tried<T>(name: string, mutants: fc.Arbitrary<T>, take: (mutant: T
   const startBytes = process.memoryUsage().rss
   await fc.assert(
     fc.asyncProperty(mutants, async (mutant) => {
-      const start = performance.now()
+      const [startMs, startCpu] = [performance.now(), process.cpuUsage()]
       await take(mutant)
-      slowestMs = Math.max(slowestMs, performance.now() - start)
+      const { user, system } = process.cpuUsage(startCpu)
+      // What holds a phone up takes both; time alone also passes when the machine does something else.
+      slowestMs = Math.max(slowestMs, Math.min(performance.now() - startMs, (user + system) / 1000))
       mostBytes = Math.max(mostBytes, process.memoryUsage.rss() - startBytes)
     }),
     { numRuns, endOnFailure: true },
@@ -88,8 +90,14 @@ describe('hostile input', () => {
     const { text } = writePlanFile(plan.name, plan, document)
     const asText = mutatedText.map((mutate) => mutate(text))
     const asDocument = mutatedBytes.map((mutate) => writePlanFile(plan.name, plan, mutate(document)).text)
-    const slowestMs = await tried('mutated file', fc.oneof(asText, asDocument), async (mutant) => {
-      for (const read of readPlanFile(mutant).plans) {
+    const asChanges = mutatedBytes.map((mutate) => writeChangesFile(plan.name, resealed(mutate(handOver))).text)
+    const slowestMs = await tried('mutated file', fc.oneof(asText, asDocument, asChanges), async (mutant) => {
+      const { plans, changes } = readPlanFile(mutant)
+      for (const bytes of changes) {
+        const read = unpackHandOver(bytes)
+        if (read.ok) await takeIn(read.value.document)
+      }
+      for (const read of plans) {
         if (!isDeepStrictEqual(read.plan, plan)) throw new Error('another plan than the file says')
         if (read.document !== null) await takeIn(read.document)
       }

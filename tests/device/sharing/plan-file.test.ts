@@ -70,7 +70,7 @@ describe('a plan file', () => {
   })
 
   it('may be a bare plan', () => {
-    expect(readPlanFile(JSON.stringify(plan))).toEqual({ plans: [{ plan, document: null }], problems: [] })
+    expect(readPlanFile(JSON.stringify(plan))).toEqual({ plans: [{ plan, document: null }], changes: [], problems: [] })
   })
 
   it('may hold every plan of a phone, and one that is damaged hides no other', () => {
@@ -136,6 +136,7 @@ describe('a plan file', () => {
     const file = { size: MOST_FILE_BYTES + 1, text: () => Promise.reject(new Error('read')) } as unknown as Blob
     expect(await readChosenFile(file)).toEqual({
       plans: [],
+      changes: [],
       problems: [{ kind: 'too-big', sizeBytes: 5_242_881, mostBytes: 5_242_880 }],
     })
   })

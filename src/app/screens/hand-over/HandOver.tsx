@@ -115,7 +115,7 @@ export function HandOver({ planId }: { readonly planId: string }) {
       </div>
       <p className="quiet">{say('hand-over.private-why')}</p>
       <NoticeBox icon="share">{say('hand-over.both-kept')}</NoticeBox>
-      {offer && <OtherWays planId={planId} name={name} chosen={chosen} fragment={offer.fragment} />}
+      {offer && <OtherWays planId={planId} name={name} chosen={chosen} offer={offer} />}
       <OfficeShare planId={planId} />
       <p className="quiet">{say('hand-over.arrived-why')}</p>
     </Page>

@@ -1,26 +1,34 @@
 import { useState } from 'react'
 import { Button } from '../../parts/Button.tsx'
 import type { Private } from '../../state/file-actions.ts'
-import { sendLink } from '../../state/hand-over-actions.ts'
-import { canShareFiles, savePlanFile, sharePlan } from '../../state/save-plan-file.ts'
+import { sendLink, type HandOverOffer } from '../../state/hand-over-actions.ts'
+import { canShareFiles, handOnFile, savePlanFile, sharePlan } from '../../state/save-plan-file.ts'
 import { useWords } from '../../words/use-words.tsx'
+import { sizeText } from './size-text.ts'
 
 /** A file or a link, for phones that are not side by side. */
 export function OtherWays({
   planId,
   name,
   chosen,
-  fragment,
+  offer: { fragment, changesFile, fileBytes },
 }: {
   readonly planId: string
   readonly name: string
   readonly chosen: Private
-  readonly fragment: string | null
+  readonly offer: Pick<HandOverOffer, 'fragment' | 'changesFile' | 'fileBytes'>
 }) {
-  const { say } = useWords()
+  const words = useWords()
+  const { say } = words
   const [said, setSaid] = useState('')
   const [shown, setShown] = useState<string | null>(null)
+  const changes = changesFile?.(`${name} ${say('take.changes')}`)
   const asFile = async () => {
+    if (changes !== undefined) {
+      const outcome = await handOnFile(changes)
+      setSaid(outcome === 'cancelled' ? '' : say(`hand-over.file-${outcome}`))
+      return
+    }
     if (!canShareFiles()) {
       await savePlanFile(planId, chosen)
       setSaid(say('hand-over.file-saved'))
@@ -39,7 +47,7 @@ export function OtherWays({
     <>
       <div className="course-row">
         <Button icon="file" onPress={() => void asFile()}>
-          {say('hand-over.as-file')}
+          {say('hand-over.as-file', { size: sizeText(fileBytes, words) })}
         </Button>
         {fragment === null ? (
           <Button disabled>{say('hand-over.link-too-long')}</Button>
