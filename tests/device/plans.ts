@@ -1,6 +1,7 @@
 import * as fc from 'fast-check'
 import { CATALOGUE_SOILS, CATALOGUE_UNITS } from '../../src/core/plan/catalogue.ts'
 import { mortarWasteFor, newPlan, wallsFor } from '../../src/core/plan/defaults.ts'
+import type { Spending } from '../../src/core/plan/money-records.ts'
 import type { Offer, Plan } from '../../src/core/plan/schema.ts'
 
 /** A plan as three answers make it. */
@@ -28,6 +29,21 @@ export const offerOf = (item: string, priceMinor: number | null): Offer => ({
   tripLots: 0,
   widthM: 0,
   chosen: true,
+})
+
+/** A bag of cement from the box, with whatever is said otherwise. */
+export const spendingOf = (said: Partial<Spending> = {}): Spending => ({
+  kind: 'purchase',
+  item: 'cement',
+  quantity: 50,
+  paidMinor: 5300,
+  seller: 'hardware',
+  sellerName: '',
+  instead: '',
+  day: '2026-03-02',
+  paidBy: null,
+  receipt: null,
+  ...said,
 })
 
 type Contribution = Plan['contributions'][string]

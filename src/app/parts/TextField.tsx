@@ -2,7 +2,10 @@ import { useId, useState, type ReactNode } from 'react'
 import './field.css'
 import { Icon } from './Icon.tsx'
 
-/** A line that one types; taken when the field is left, refused where `refuse` gives a reason, and then kept as typed. */
+/**
+ * A line that one types; taken when the field is left, refused where `refuse` gives a reason, and then kept as typed. With `isTakenAtOnce` what
+ * holds is taken letter by letter, for what must outlive a tab that dies meanwhile.
+ */
 export function TextField({
   id,
   name,
@@ -13,6 +16,7 @@ export function TextField({
   unit,
   help,
   keyboard = 'text',
+  isTakenAtOnce = false,
 }: {
   readonly id?: string
   readonly name: string
@@ -23,6 +27,7 @@ export function TextField({
   readonly unit?: string
   readonly help?: ReactNode
   readonly keyboard?: 'text' | 'decimal'
+  readonly isTakenAtOnce?: boolean
 }) {
   const own = useId()
   const field = id ?? own
@@ -52,8 +57,10 @@ export function TextField({
           aria-invalid={refusal !== null}
           aria-describedby={`${field}-note`}
           onChange={(event) => {
-            setTyped(event.currentTarget.value)
+            const entry = event.currentTarget.value
+            setTyped(entry)
             setRefusal(null)
+            if (isTakenAtOnce && (refuse?.(entry.trim()) ?? null) === null) onChange(entry.trim())
           }}
           onBlur={(event) => {
             take(event.currentTarget.value)

@@ -5,6 +5,7 @@ import type { Plan } from '../../core/plan/schema.ts'
 import { isRecord, withValuesAt } from '../../device/database/json.ts'
 import { newId } from '../../device/database/new-id.ts'
 import type { PlanSession } from '../../device/database/plan-session.ts'
+import { receiptOf, storedReceipt } from '../../device/receipts/receipt-key.ts'
 import { askToPersist } from '../../device/offline/storage.ts'
 import { documents } from './documents-later.ts'
 import {
@@ -184,7 +185,16 @@ export async function renamePlan(planId: string, name: string): Promise<Result<P
 export async function duplicatePlan(planId: string): Promise<Result<string, PlanProblem>> {
   const source = await withSession(planId, (session) => session.plan())
   if (!source.ok) return source
-  return good(await addPlan({ ...source.value, id: newId(), name: freeName(source.value.name), example: false }))
+  const id = newId()
+  await copyReceipts(planId, id)
+  return good(await addPlan({ ...source.value, id, name: freeName(source.value.name), example: false }))
+}
+
+/** The copy has pictures of its own; those for which there is no room stay with the first plan alone. */
+async function copyReceipts(from: string, to: string): Promise<void> {
+  const { shelf } = await keeper()
+  for (const { id, bytes, atMs } of await shelf.receipts(from))
+    await shelf.putReceipt(storedReceipt(to, receiptOf(from, id), bytes, atMs))
 }
 
 /** The name with the first number that no other plan has. */

@@ -7,3 +7,4 @@ export { documentFrom, documentFromOutside, readPlan, readRaw } from '../../devi
 export { adoptDocument, beginSession, openSession } from '../../device/database/plan-session.ts'
 export { forOthers } from '../../device/sharing/privacy.ts'
 export { readChosenFile, writeBackups, writeChangesFile, writePlanFile } from '../../device/sharing/plan-file.ts'
+export { withReceipts } from '../../device/sharing/receipt-files.ts'

@@ -6,7 +6,7 @@ import type { FileProblem, PlanFile } from '../../device/sharing/plan-file.ts'
 import type { Frames } from '../../device/sharing/frames.ts'
 import type { Private } from '../../device/sharing/chosen.ts'
 import { documents } from './documents-later.ts'
-import { exportPlan } from './file-actions.ts'
+import { exportFiles } from './file-actions.ts'
 import { keeper, sessionOf } from './keeper.ts'
 import { isHere, takeDocument } from './take-document.ts'
 
@@ -59,14 +59,16 @@ export async function offerHandOver(
   const last = await lastHandOver(planId)
   const since = changesOnly ? last?.state : undefined
   const bytes = packHandOver({ planId, document, chosen, ...(since && { since }) })
-  const file = since === undefined ? await exportPlan(planId, chosen) : writeChangesFile('', bytes)
+  // Pictures of receipts go with the whole plan only.
+  const isChangesFile = since !== undefined && !chosen.receipts
+  const files = isChangesFile ? [writeChangesFile('', bytes)] : await exportFiles(planId, chosen)
   return good({
     sizeBytes: bytes.length,
-    fileBytes: new TextEncoder().encode(file.text).length,
+    fileBytes: new Blob(files.map(({ text }) => text)).size,
     isWhole: since === undefined,
     lastMs: last?.atMs ?? null,
     fragment: toFragment(bytes),
-    changesFile: since === undefined ? null : (name) => writeChangesFile(name, bytes),
+    changesFile: isChangesFile ? (name) => writeChangesFile(name, bytes) : null,
     frames: framesOf(bytes),
     arrived: async () => {
       const { doc } = documentFrom([document])

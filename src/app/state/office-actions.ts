@@ -17,7 +17,6 @@ export interface OfficeWish {
   readonly key: string
   readonly programme: string
   readonly names: boolean
-  readonly receipts: boolean
 }
 interface OfficeNote extends OfficeWish {
   readonly plans: readonly string[]
@@ -37,7 +36,6 @@ export async function officeNote(): Promise<OfficeNote | null> {
     key: textIn(note, 'key'),
     programme: textIn(note, 'programme'),
     names: note['names'] === true,
-    receipts: note['receipts'] === true,
     plans,
   }
 }
@@ -69,7 +67,7 @@ export async function resumeOffice(): Promise<void> {
     url,
     key: note.key,
     programme: note.programme,
-    chosen: { names: note.names, receipts: note.receipts },
+    chosen: { names: note.names, receipts: false },
     documentOf: (planId) => documentOf(made, planId),
     take: (planId, document) => take(made, planId, document),
     found: async (planId) => {

@@ -48,7 +48,7 @@ export const saveFile = (file: File): void => {
 }
 
 /** Hands a file to another app of the phone. */
-export const sendFile = (file: File): Promise<'shared' | 'cancelled' | 'failed'> => share(file)
+export const sendFile = (file: File): Promise<'shared' | 'cancelled' | 'failed'> => share([file])
 
 /** Rows for a spreadsheet, numbers as numbers; the writer is fetched only now. */
 export async function spreadsheetFile(

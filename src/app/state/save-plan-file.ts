@@ -1,7 +1,7 @@
 import { canShareFiles, download, planFileOf, share } from '../../device/sharing/deliver.ts'
 import type { Private } from '../../device/sharing/chosen.ts'
 import { documents } from './documents-later.ts'
-import { exportPlan, type PlanFile } from './file-actions.ts'
+import { exportFiles, type PlanFile } from './file-actions.ts'
 import { keeper } from './keeper.ts'
 import { store } from './store.ts'
 
@@ -9,20 +9,20 @@ export { canShareFiles }
 
 /** Puts a copy of a plan among the phone's downloads, whether or not this version can read it. */
 export async function savePlanFile(planId: string, chosen?: Private): Promise<void> {
-  download(planFileOf(await exportPlan(planId, chosen)))
+  for (const file of await exportFiles(planId, chosen)) download(planFileOf(file))
   await noteBackup()
 }
 
 /** Hands a plan as a file to another app of the phone. */
 export async function sharePlan(planId: string, chosen: Private): Promise<'shared' | 'cancelled' | 'failed'> {
-  const outcome = await share(planFileOf(await exportPlan(planId, chosen)))
+  const outcome = await share((await exportFiles(planId, chosen)).map(planFileOf))
   if (outcome === 'shared') await noteBackup()
   return outcome
 }
 
 /** Hands changes on as a file, among the downloads where this phone can do no better; they are no back-up of the plan. */
 export async function handOnFile(file: PlanFile): Promise<'shared' | 'saved' | 'cancelled' | 'failed'> {
-  if (canShareFiles()) return share(planFileOf(file))
+  if (canShareFiles()) return share([planFileOf(file)])
   download(planFileOf(file))
   return 'saved'
 }
@@ -31,7 +31,7 @@ export async function handOnFile(file: PlanFile): Promise<'shared' | 'saved' | '
 export async function savePlansFile(stem: string): Promise<number> {
   const { rows } = store.getState()
   const files = []
-  for (const { id } of rows) files.push(await exportPlan(id))
+  for (const { id } of rows) files.push(...(await exportFiles(id)))
   const { writeBackups } = await documents()
   for (const file of writeBackups(files, stem)) download(planFileOf(file))
   await noteBackup()

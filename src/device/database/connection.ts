@@ -29,8 +29,9 @@ export interface StoredPrice {
   readonly price: unknown
 }
 
-/** A receipt as a small picture; records of plans name it by its id, and a plan handed on does not carry it by itself. */
+/** A receipt as a small picture; a plan handed on does not carry it by itself. */
 export interface StoredReceipt {
+  /** The plan's id and the one by which a record of the plan names it, joined by `receiptKey`. */
   readonly id: string
   readonly planId: string
   readonly atMs: number

@@ -121,6 +121,7 @@ function databaseMoney({ ask }: Connection): MoneyShelf {
       ),
     removePrices: (ids) => removeFrom('prices', ids),
     receipts: (planId) => ask((database) => database.getAllFromIndex('receipts', 'planId', planId)),
+    receipt: (id) => ask((database) => database.get('receipts', id)),
     putReceipt: (receipt) => outcomeOf(ask((database) => database.put('receipts', receipt))),
     removeReceipts: (ids) => removeFrom('receipts', ids),
   }

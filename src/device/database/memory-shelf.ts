@@ -59,6 +59,7 @@ function memoryMoney(): MoneyShelf {
       return 'saved'
     },
     receipts: async (planId) => [...receipts.values()].filter((one) => one.planId === planId),
+    receipt: async (id) => receipts.get(id),
     putReceipt: async (one) => {
       receipts.set(one.id, one)
       return 'saved'

@@ -18,6 +18,8 @@ export interface MoneyShelf {
   readonly removePrices: (ids: readonly string[]) => Promise<SaveOutcome>
   /** Receipts of one plan. */
   readonly receipts: (planId: string) => Promise<readonly StoredReceipt[]>
+  /** One receipt by its key; undefined where this phone does not have it. */
+  readonly receipt: (id: string) => Promise<StoredReceipt | undefined>
   readonly putReceipt: (receipt: StoredReceipt) => Promise<SaveOutcome>
   readonly removeReceipts: (ids: readonly string[]) => Promise<SaveOutcome>
 }

@@ -1,5 +1,8 @@
 const CHUNK = 0x8000
 
+/** How long base64 text of so many bytes is: four characters for every three (RFC 4648 §4). */
+export const base64Chars = (bytes: number): number => 4 * Math.ceil(bytes / 3)
+
 /** Bytes as base64 text (RFC 4648 §4). */
 export function toBase64(bytes: Uint8Array): string {
   let binary = ''

@@ -23,10 +23,10 @@ export const canShareFiles = (): boolean => {
   return navigator.canShare({ files: [planFileOf({ fileName: 'plan.json', text: '{}' })] })
 }
 
-/** Hands a file to another app of the phone. */
-export async function share(file: File): Promise<'shared' | 'cancelled' | 'failed'> {
+/** Hands files to another app of the phone. */
+export async function share(files: File[]): Promise<'shared' | 'cancelled' | 'failed'> {
   try {
-    await navigator.share({ files: [file] })
+    await navigator.share({ files })
     return 'shared'
   } catch (error) {
     return error instanceof DOMException && error.name === 'AbortError' ? 'cancelled' : 'failed'

@@ -4,7 +4,9 @@ import { PLAN_FORMAT, type Plan } from '../../core/plan/schema.ts'
 import { crc32 } from '../database/crc32.ts'
 import { isRecord, sameJson } from '../database/json.ts'
 import { documentFromOutside, readPlan } from '../database/plan-document.ts'
+import { receiptsNamed } from '../receipts/receipt-key.ts'
 import { fromBase64, toBase64 } from './bytes-text.ts'
+import { readReceipts, type ReceiptsRead } from './receipt-files.ts'
 import { readJson } from './safe-json.ts'
 
 const FILE_FORMAT = 'kilnwright-file'
@@ -26,6 +28,8 @@ export type FileProblem =
 export interface FilePlan {
   readonly plan: Plan
   readonly document: Uint8Array | null
+  /** Pictures of receipts that came along; absent where the file has no room for any. */
+  readonly pictures?: ReceiptsRead
 }
 
 export interface PlanFile {
@@ -143,7 +147,10 @@ function readRecord(file: unknown): Result<FilePlan, FileProblem> {
   if (problem !== null) return bad(problem)
   const readable = alone(plan)
   if (!readable.ok) return readable
-  return typeof document === 'string' ? withDocument(readable.value.plan, document, check) : bad(NO_DOCUMENT)
+  if (typeof document !== 'string') return bad(NO_DOCUMENT)
+  const read = withDocument(readable.value.plan, document, check)
+  if (!read.ok || file['receipts'] === undefined) return read
+  return good({ ...read.value, pictures: readReceipts(file['receipts'], receiptsNamed(read.value.plan)) })
 }
 
 const NO_DOCUMENT: FileProblem = { kind: 'damaged', field: 'document' }

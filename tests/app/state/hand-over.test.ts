@@ -1,53 +1,19 @@
-import 'fake-indexeddb/auto'
-import { IDBFactory } from 'fake-indexeddb'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import { createPlan, openPlan, setField, startApp, stopApp, undo } from '../../../src/app/state/actions.ts'
+import { describe, expect, it, vi } from 'vitest'
+import { createPlan, openPlan, setField, startApp, undo } from '../../../src/app/state/actions.ts'
 import { chooseAnswer } from '../../../src/app/state/difference-actions.ts'
 import { exportPlan, openExample, openFile } from '../../../src/app/state/file-actions.ts'
 import { codeTools, offerHandOver, takeHandOver, takeLink } from '../../../src/app/state/hand-over-actions.ts'
 import { planHistory, restoreCopy } from '../../../src/app/state/history-actions.ts'
-import { eraseEverything, namePhone } from '../../../src/app/state/phone-actions.ts'
+import { eraseEverything } from '../../../src/app/state/phone-actions.ts'
 import { canShareFiles, sharePlan } from '../../../src/app/state/save-plan-file.ts'
 import { store } from '../../../src/app/state/store.ts'
 import { offerOf } from '../../device/plans.ts'
+import { FIRST, open, phonesInNode, saved, takeUp } from './phones.ts'
 
-const FIRST = {
-  name: 'By the landing',
-  freshKgPerDay: 60,
-  unitKey: 'hollow-450-150-225',
-  soil: 'clay-firm',
-  currency: { code: 'XXX', digits: 2 },
-}
 const ALL = { names: true, receipts: true }
 const NONE = { names: false, receipts: false }
-const phones = new Map<string, IDBFactory>()
+phonesInNode()
 
-/** Puts one phone down and takes another up: each has a database of its own, and its name. */
-async function takeUp(name: string): Promise<void> {
-  await stopApp()
-  const database = phones.get(name) ?? new IDBFactory()
-  phones.set(name, database)
-  globalThis.indexedDB = database
-  await startApp()
-  await namePhone(name)
-}
-beforeEach(() => {
-  phones.clear()
-  vi.stubGlobal('window', new EventTarget())
-  vi.stubGlobal('document', Object.assign(new EventTarget(), { visibilityState: 'visible' }))
-  vi.stubGlobal('navigator', {})
-})
-afterEach(async () => {
-  await stopApp()
-  vi.unstubAllGlobals()
-})
-
-const open = () => {
-  const { open: plan } = store.getState()
-  if (plan === null) throw new Error('no plan is open')
-  return plan
-}
-const saved = () => vi.waitUntil(() => open().saving.kind === 'saved')
 const offer = async (changesOnly = false, chosen = ALL) => {
   const offered = await offerHandOver(open().id, chosen, changesOnly)
   if (!offered.ok) throw new Error('nothing offered')

@@ -44,6 +44,7 @@ export function answerText(path: string, value: unknown, words: Words): string {
   if (value === null || value === '') return say(path === 'walls.laying' ? 'decision.none' : 'decision.not-known')
   if (typeof value === 'boolean') return say(value ? 'decision.yes' : 'decision.no')
   if (typeof value === 'number') return numberText(path, value, words)
+  if (path.endsWith('.receipt')) return say('decision.yes')
   if (typeof value === 'string') return wordText(path, value, words)
   if (Array.isArray(value)) return listText(path, value, words)
   return isEntry(value) ? wholeText(path, value, words) : ''

@@ -11,12 +11,14 @@ export function MoneyField({
   minor,
   onChange,
   help,
+  isTakenAtOnce = false,
 }: {
   readonly id?: string
   readonly name: string
   readonly minor: number | null
   readonly onChange: (minor: number | null) => void
   readonly help?: ReactNode
+  readonly isTakenAtOnce?: boolean
 }) {
   const { say, show, money } = useWords()
   const { currency } = show
@@ -38,6 +40,7 @@ export function MoneyField({
       keyboard="decimal"
       refuse={refuse}
       help={help}
+      isTakenAtOnce={isTakenAtOnce}
       onChange={(typed) => {
         onChange(typed === '' ? null : readMoney(typed, currency))
       }}

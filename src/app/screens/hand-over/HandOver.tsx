@@ -17,6 +17,7 @@ import { CodeShow } from './CodeShow.tsx'
 import './hand-over.css'
 import { OfficeShare } from './OfficeShare.tsx'
 import { OtherWays } from './OtherWays.tsx'
+import { ReceiptsSize } from './ReceiptsSize.tsx'
 import { sizeText } from './size-text.ts'
 import { useOffer } from './use-offer.ts'
 
@@ -112,6 +113,7 @@ export function HandOver({ planId }: { readonly planId: string }) {
         >
           {say('hand-over.receipts')}
         </TickRow>
+        {chosen.receipts && <ReceiptsSize planId={planId} />}
       </div>
       <p className="quiet">{say('hand-over.private-why')}</p>
       <NoticeBox icon="share">{say('hand-over.both-kept')}</NoticeBox>

@@ -7,7 +7,7 @@ import { joinOffice, officeNote, type OfficeWish } from '../../state/office-acti
 import { useWords } from '../../words/use-words.tsx'
 
 const MOST_CHARS = 200
-const NOTHING: OfficeWish = { address: '', key: '', programme: '', names: false, receipts: false }
+const NOTHING: OfficeWish = { address: '', key: '', programme: '', names: false }
 
 /** What it takes to join an office: its address, its key, and which programme of plans. */
 export function OfficeSheet({ onClose }: { readonly onClose: () => void }) {
@@ -62,14 +62,6 @@ export function OfficeSheet({ onClose }: { readonly onClose: () => void }) {
             }}
           >
             {say('hand-over.names')}
-          </TickRow>
-          <TickRow
-            isOn={wish.receipts}
-            onTick={(receipts) => {
-              setWish({ ...wish, receipts })
-            }}
-          >
-            {say('hand-over.receipts')}
           </TickRow>
           <p className="quiet">{say('office.choose-first')}</p>
           {refusal !== null && <p role="alert">{say(`office.${refusal}`)}</p>}

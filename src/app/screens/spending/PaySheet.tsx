@@ -4,7 +4,9 @@ import { OTHER_THINGS, type ItemSpending } from '../../../core/costs/spending.ts
 import type { Spending } from '../../../core/plan/money-records.ts'
 import type { PurchaseLine } from '../../../core/purchase/line.ts'
 import { isItemKey, itemOf } from '../../../core/quantities/items.ts'
+import { Button } from '../../parts/Button.tsx'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
+import { NoticeBox } from '../../parts/NoticeBox.tsx'
 import { PickList } from '../../parts/PickList.tsx'
 import { Segments } from '../../parts/Picks.tsx'
 import { TextField } from '../../parts/TextField.tsx'
@@ -17,8 +19,10 @@ import { DayField } from '../fields/DayField.tsx'
 import { MoneyField } from '../fields/MoneyField.tsx'
 import { NumberField } from '../fields/PlanField.tsx'
 import { usePlan } from '../fields/plan-in-hand.ts'
+import { dropHalfTyped, halfTyped, keepHalfTyped, type HalfTyped } from './half-typed.ts'
 import type { MoneySheetProps } from './MoneySheet.tsx'
 import { lotsStillMissing, payLot, plannedMinor } from './pay-lot.ts'
+import { ReceiptPart } from './ReceiptPart.tsx'
 import { RecordFrame } from './RecordFrame.tsx'
 import { memberChoices } from './record-text.ts'
 import { useSpending } from './use-spending.ts'
@@ -26,6 +30,8 @@ import { useTakeAway } from './use-take-away.ts'
 
 const SELLERS = ['block-maker', 'hardware', 'timber', 'sand-stone', 'labour'] as const
 const BOX = ''
+/** Before the item of a record that is not there yet. */
+const NEW = 'new.'
 
 /** The beginning of a record: as many lots of the list as are still missing, today, paid from the box. */
 function firstRecord(item: string, line: PurchaseLine | undefined, own: ItemSpending | undefined): Spending {
@@ -56,21 +62,30 @@ export function PaySheet({ item, id, worked, onClose }: MoneySheetProps & { item
   const kept = id === null ? undefined : plan.spending[id]
   const [at, setAt] = useState(0)
   const line = lines[at]
-  const [draft, setDraft] = useState<Spending>(() => kept ?? firstRecord(item, line, own))
-  const [paid, setPaid] = useState<number | null>(() =>
-    kept === undefined && line?.cost === null ? null : draft.paidMinor,
-  )
-  const [isPaidTyped, setIsPaidTyped] = useState(kept !== undefined)
+  const record = id ?? `${NEW}${item}`
+  const atFirst = (): HalfTyped => {
+    const draft = kept ?? firstRecord(item, line, own)
+    const paid = kept === undefined && line?.cost === null ? null : draft.paidMinor
+    return { draft, paid, isPaidTyped: kept !== undefined }
+  }
+  const [begun, setBegun] = useState(() => halfTyped(plan.id, record, kept))
+  const [{ draft, paid, isPaidTyped }, setHalf] = useState(() => begun ?? atFirst())
   const takeAway = useTakeAway(onClose)
   const { perLot, way } = payLot(item, line, words)
   const name = itemName(item, plan, words)
   const isOther = item === OTHER_THINGS
   const isReturn = draft.kind === 'return'
 
+  const write = (half: HalfTyped) => {
+    setHalf(half)
+    keepHalfTyped(plan.id, record, kept, half)
+  }
   const change = (fields: Partial<Spending>, from = line) => {
     const next = { ...draft, ...fields }
-    setDraft(next)
-    if (!isPaidTyped) setPaid(plannedMinor(from, next.quantity))
+    write({ draft: next, paid: isPaidTyped ? paid : plannedMinor(from, next.quantity), isPaidTyped })
+  }
+  const drop = () => {
+    dropHalfTyped(plan.id, record)
   }
   const takeLine = (index: number) => {
     const chosen = lines[index]
@@ -81,7 +96,9 @@ export function PaySheet({ item, id, worked, onClose }: MoneySheetProps & { item
   const missing =
     paid === null ? say('spent.needs-paid') : draft.quantity <= 0 && !isReturn ? say('spent.needs-quantity') : null
   const keep = () => {
-    if (paid !== null && set({ [`spending.${id ?? newKey()}`]: { ...draft, paidMinor: paid } })) onClose()
+    if (paid === null || !set({ [`spending.${id ?? newKey()}`]: { ...draft, paidMinor: paid } })) return
+    drop()
+    onClose()
   }
   const boxMinor = groupAccount(plan).cashInBox.value + undone(kept) - undone({ ...draft, paidMinor: paid ?? 0 })
   return (
@@ -96,12 +113,32 @@ export function PaySheet({ item, id, worked, onClose }: MoneySheetProps & { item
         id === null
           ? undefined
           : () => {
+              drop()
               takeAway(`spending.${id}`, name)
             }
       }
       onClose={onClose}
     >
       <h3 className="pay-what">{name}</h3>
+      {begun !== null && (
+        <NoticeBox
+          icon="info"
+          action={
+            <Button
+              onPress={() => {
+                drop()
+                setBegun(null)
+                setAt(0)
+                setHalf(atFirst())
+              }}
+            >
+              {say('spent.begin-anew')}
+            </Button>
+          }
+        >
+          {say('spent.half-typed')}
+        </NoticeBox>
+      )}
       {own && own.got.value > 0 && <p>{gotText(own, words)}</p>}
       {lines.length > 1 && (
         <PickList
@@ -127,9 +164,9 @@ export function PaySheet({ item, id, worked, onClose }: MoneySheetProps & { item
         id={id === null ? 'spending.paid' : `spending.${id}.paidMinor`}
         name={say(isReturn ? 'spent.paid-back' : 'spent.paid-all')}
         minor={paid}
+        isTakenAtOnce
         onChange={(minor) => {
-          setPaid(minor)
-          setIsPaidTyped(true)
+          write({ draft, paid: minor, isPaidTyped: true })
         }}
         help={isReturn ? undefined : priceHelp(paid, plannedMinor(line, draft.quantity), words)}
       />
@@ -174,6 +211,7 @@ export function PaySheet({ item, id, worked, onClose }: MoneySheetProps & { item
           name={say('offer.seller-name')}
           value={draft.sellerName}
           most={80}
+          isTakenAtOnce
           onChange={(sellerName) => {
             change({ sellerName })
           }}
@@ -182,6 +220,7 @@ export function PaySheet({ item, id, worked, onClose }: MoneySheetProps & { item
           name={say(isOther ? 'spent.what' : 'spent.instead')}
           value={draft.instead}
           most={80}
+          isTakenAtOnce
           help={isOther ? undefined : say('spent.instead-why')}
           onChange={(instead) => {
             change({ instead })
@@ -191,11 +230,20 @@ export function PaySheet({ item, id, worked, onClose }: MoneySheetProps & { item
           name={say('spent.note')}
           value={draft.note ?? ''}
           most={80}
+          isTakenAtOnce
           onChange={(note) => {
             change({ note })
           }}
         />
       </div>
+      <ReceiptPart
+        planId={plan.id}
+        receipt={draft.receipt}
+        what={name}
+        onChange={(receipt) => {
+          change({ receipt })
+        }}
+      />
     </RecordFrame>
   )
 }

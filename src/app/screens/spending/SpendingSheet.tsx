@@ -1,9 +1,11 @@
+import { useEffect } from 'react'
 import { OTHER_THINGS, type ItemSpending } from '../../../core/costs/spending.ts'
 import type { Spending } from '../../../core/plan/money-records.ts'
 import { LinkButton } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { MoneyRow } from '../../parts/MoneyRow.tsx'
 import { Sheet } from '../../parts/Sheet.tsx'
+import { dropUnnamedReceipts } from '../../state/receipt-actions.ts'
 import { showIsoDay } from '../../words/dates.ts'
 import { WideTable } from '../../parts/WideTable.tsx'
 import { useWords } from '../../words/use-words.tsx'
@@ -14,6 +16,7 @@ import { Findings } from '../plan/Findings.tsx'
 import { cardHref, placeHref } from '../route.ts'
 import { KeyFigure, Worked } from '../working/Worked.tsx'
 import type { MoneySheetProps } from './MoneySheet.tsx'
+import { ReceiptPicture } from './ReceiptPicture.tsx'
 import { memberName } from './record-text.ts'
 import { useSpending } from './use-spending.ts'
 
@@ -25,6 +28,10 @@ export function SpendingSheet({ worked, planId, onClose }: MoneySheetProps) {
   const account = useSpending(worked)
   const paidFor = new Map(account.sections.map(({ section, cost }) => [section, cost]))
   const plannedFor = new Map(costs.sections.map(({ section, cost }) => [section, cost]))
+  useEffect(() => {
+    // Tidying up: what cannot be done now is done next time.
+    dropUnnamedReceipts(plan).catch(() => {})
+  }, [plan])
   const sections = [...new Set([...plannedFor.keys(), ...paidFor.keys()])]
   return (
     <Sheet title={say('spent.title')} closeLabel={say('app.close')} onClose={onClose} height="full">
@@ -147,7 +154,7 @@ function Records({
   return (
     <ul>
       {newestFirst.map(([id, one]) => (
-        <li key={id}>
+        <li key={id} className={one.receipt === null ? undefined : 'with-receipt'}>
           <a className="dec log-row" href={cardHref(planId, 'buy', `paid:${id}`)}>
             <span>
               <small>
@@ -164,6 +171,9 @@ function Records({
             </span>
             <b className="amt">{one.kind === 'return' ? `−${money(one.paidMinor)}` : money(one.paidMinor)}</b>
           </a>
+          {one.receipt !== null && (
+            <ReceiptPicture planId={planId} receipt={one.receipt} what={itemName(one.item, plan, words)} />
+          )}
         </li>
       ))}
     </ul>
