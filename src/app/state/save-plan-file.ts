@@ -35,7 +35,7 @@ export async function savePlansFile(stem: string): Promise<number> {
   const { writeBackups } = await documents()
   for (const file of writeBackups(files, stem)) download(planFileOf(file))
   await noteBackup()
-  return files.length
+  return rows.length
 }
 
 async function noteBackup(): Promise<void> {
