@@ -74,6 +74,8 @@ export default defineConfig({
           isolate: false,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**', 'tests/bench/**'],
+          // Laws try many plans, and the machine may be busy.
+          testTimeout: 60_000,
           setupFiles: ['./tests/fixed-seed.ts'],
         },
       },

@@ -6,9 +6,10 @@ import { compareWalls } from '../../src/core/choosing/compare-walls.ts'
 import { CATALOGUE_UNITS } from '../../src/core/plan/catalogue.ts'
 import { parsePlan } from '../../src/core/plan/parse-plan.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
-import { derivedIn, dimensionOf, evaluated, formulaDimension, sameDimension } from './formula.ts'
+import { derivedIn } from './formula.ts'
 import { forAnyPlan } from './for-any-plan.ts'
 import { onSite, shownOf } from './shown.ts'
+import { faults, workingFaults } from './working-faults.ts'
 
 const root = path.resolve(import.meta.dirname, '../..')
 
@@ -19,52 +20,6 @@ const examples: readonly (readonly [string, Plan])[] = readdirSync(path.join(roo
     if (!found.ok) throw new Error(`${name}: ${JSON.stringify(found.problems)}`)
     return [name, found.value]
   })
-
-/** All messages in English, as written. */
-const words = new Set(
-  readdirSync(path.join(root, 'src/app/words/en'))
-    .filter((name) => name.endsWith('.json'))
-    .flatMap((name) =>
-      Object.keys(
-        JSON.parse(readFileSync(path.join(root, 'src/app/words/en', name), 'utf8')) as Record<string, string>,
-      ),
-    ),
-)
-
-/** What is wrong with the working of a number: each entry names it. */
-function faults(one: Derived): string[] {
-  const found: string[] = []
-  if (!words.has(`working.${one.id}`)) found.push(`${one.id}: no words`)
-  if (!Number.isFinite(one.value)) found.push(`${one.id}: ${String(one.value)}`)
-  const { formula } = one
-  if (formula === undefined) {
-    if (Object.keys(one.inputs).length > 0) found.push(`${one.id}: inputs without a formula`)
-    return found
-  }
-  const value =
-    one.addends === true ? Object.values(one.inputs).reduce((sum, each) => sum + each.value, 0) : evaluated(one)
-  const error = Math.abs(value - one.value)
-  if (!(error <= 1e-9 * Math.max(Math.abs(value), Math.abs(one.value)) + 1e-12))
-    found.push(`${one.id}: ${formula} = ${String(value)}, not ${String(one.value)}`)
-  try {
-    const unit = one.addends === true ? sumDimension(one) : formulaDimension(formula, one.inputs)
-    if (unit !== 'zero' && !sameDimension(unit, dimensionOf(one.unit)))
-      found.push(`${one.id}: ${formula} is not in ${one.unit}`)
-  } catch (error) {
-    found.push(`${one.id}: ${String(error)}`)
-  }
-  return found
-}
-
-function sumDimension({ inputs, id }: Derived) {
-  const sizes = Object.values(inputs).map((each) => dimensionOf(each.unit))
-  const [first] = sizes
-  if (first === undefined) return 'zero' as const
-  if (!sizes.every((each) => sameDimension(each, first))) throw new Error(`${id}: a sum of unlike units`)
-  return first
-}
-
-const faultsOf = (plan: Plan): string[] => [...new Set(derivedIn(shownOf(plan)).flatMap(faults))]
 
 describe('every number that a plan gives', () => {
   it.each(examples)('has words, a formula that mathjs evaluates to it, and units that balance: %s', (_, plan) => {
@@ -78,7 +33,7 @@ describe('every number that a plan gives', () => {
 
   it('does so for any plan', () => {
     forAnyPlan(120, (plan) => {
-      expect(faultsOf(onSite(plan))).toEqual([])
+      expect(workingFaults(onSite(plan))).toEqual([])
     })
   }, 120_000)
 })

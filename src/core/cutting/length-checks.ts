@@ -54,7 +54,9 @@ export function checkedLengths(job: LengthJob): CheckedLengths {
   const isOwned = (s: (typeof sound)[number]): boolean => s.available !== undefined && (s.priceMinor ?? 0) === 0
   const unpriced = sound.filter((s) => s.priceMinor === null && !isOwned(s))
   unpriced.forEach(({ stock }) => problems.push({ kind: 'price-missing', stock }))
-  const measure = unpriced.length > 0 ? 'length' : 'money'
+  // What costs nothing all the same has to be fetched: then the least of it counts.
+  const isFree = sound.some((s) => !isOwned(s)) && sound.every((s) => (s.priceMinor ?? 0) === 0)
+  const measure = isFree || unpriced.length > 0 ? 'length' : 'money'
   const stocks = sound.map((s) => ({
     stock: s.stock,
     room: s.ticks + kerf,

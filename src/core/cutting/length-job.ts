@@ -53,7 +53,7 @@ export interface CuttingPlan {
   readonly keptM: number
   /** Offcuts too short to keep, m; bought = pieces + kerf + kept + waste. */
   readonly wasteM: number
-  /** What was made least: money in minor units, or metres of stock where a price is missing. */
+  /** What was made least: money in minor units, or metres of stock where a price is missing or nothing costs anything. */
   readonly measure: 'money' | 'length'
   readonly cost: number
   /** No way of cutting costs less. */

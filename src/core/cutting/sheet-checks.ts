@@ -96,7 +96,9 @@ export function checkedSheets(job: SheetJob): CheckedSheets {
   const isOwned = (s: (typeof sound)[number]): boolean => s.available !== undefined && (s.priceMinor ?? 0) === 0
   const unpriced = sound.filter((s) => s.priceMinor === null && !isOwned(s))
   unpriced.forEach(({ sheet }) => problems.push({ kind: 'price-missing', sheet }))
-  const measure = unpriced.length > 0 ? 'area' : 'money'
+  // What costs nothing all the same has to be fetched: then the least of it counts.
+  const isFree = sound.some((s) => !isOwned(s)) && sound.every((s) => (s.priceMinor ?? 0) === 0)
+  const measure = isFree || unpriced.length > 0 ? 'area' : 'money'
   if (sound.length === 0 && job.pieces.length > 0) problems.push({ kind: 'no-stock' })
 
   const fits = (length: number, width: number, turns: boolean): boolean =>

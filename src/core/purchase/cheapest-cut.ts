@@ -45,7 +45,7 @@ export function cheapestCut<Cut extends AnyCut>(
   const choices = choicesOf(all).map((places) => ({ places, trips: tripsOf(places) }))
   for (const { places, trips } of choices.toSorted((a, b) => a.trips - b.trips)) {
     // The cuts of a choice cost no less than those from all offers: with its trips it may be out before it is laid out.
-    const least = whole.lowerBound + trips
+    const least = moneyOf(whole) + trips
     if (least >= cost) {
       bound = Math.min(bound, least)
       break
@@ -54,15 +54,21 @@ export function cheapestCut<Cut extends AnyCut>(
     // A choice that holds less than all of them together leaves a piece unmade: it is cheap for the wrong reason.
     if (madeBy(found.cut) < madeBy(whole) * (1 - SAME_SHARE)) continue
     const paid = found.lots.reduce((sum, lots, place) => sum + paidFor(lots, priced[place]), 0)
-    bound = Math.min(bound, found.cut.lowerBound + trips)
+    bound = Math.min(bound, moneyOf(found.cut) + trips)
     if (paid >= cost) continue
     cost = paid
     best = found
   }
   if (best === null) return withLots(whole, terms)
   const lowerBound = Math.min(bound, cost)
-  return { ...best, cut: { ...best.cut, cost, lowerBound, gap: cost === 0 ? 0 : (cost - lowerBound) / cost } }
+  return {
+    ...best,
+    cut: { ...best.cut, measure: 'money', cost, lowerBound, gap: cost === 0 ? 0 : (cost - lowerBound) / cost },
+  }
 }
+
+/** The least that the cuts cost: nothing where all stock is free and they were compared by their stuff. */
+const moneyOf = ({ measure, lowerBound }: AnyCut): number => (measure === 'money' ? lowerBound : 0)
 
 const SAME_SHARE = 1e-9
 const madeBy = ({ piecesM = 0, piecesM2 = 0 }: AnyCut): number => piecesM + piecesM2
