@@ -1,5 +1,6 @@
 import { groupAccount } from '../../src/core/costs/group-account.ts'
 import { spendingAccount } from '../../src/core/costs/spending.ts'
+import { settingOut } from '../../src/core/geometry/setting-out.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
 import { batchBox, batchesFor, mixedUses, unitsPerBatch } from '../../src/core/quantities/batch-box.ts'
 import { unitsBought } from '../../src/core/quantities/wall-needs.ts'
@@ -10,13 +11,14 @@ import { workOut } from '../../src/core/work-out.ts'
 /** Everything that screens show of a plan, the work on its site and the books of its money among it. */
 export function shownOf(plan: Plan) {
   const worked = workOut(plan)
-  const { layout, needs, schedule } = worked
+  const { geometry, layout, needs, schedule } = worked
   const site = {
     batches: mixedUses(needs).map(({ use, mix }) => {
       const batch = batchBox(plan, mix)
       return { batch, count: batchesFor(batch, needs, use), lays: unitsPerBatch(batch, needs, unitsBought(layout)) }
     }),
     left: stillNeeded(plan, layout, schedule.steps, needs),
+    pegs: settingOut(geometry, worked.site.facing, plan.place.declinationDeg),
     materials: schedule.steps.map((step) => stepMaterials(step, schedule.steps, layout, needs)),
   }
   return { worked, site, spent: spendingAccount(plan, worked.purchase.lines, worked.costs), group: groupAccount(plan) }
