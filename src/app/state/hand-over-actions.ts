@@ -1,7 +1,7 @@
 import { bad, good, type Result } from '../../core/basics/result.ts'
 import { isRecord } from '../../device/database/json.ts'
 import { documentFrom, documentFromOutside, readPlan } from '../../device/database/plan-document.ts'
-import { encodeDocument, stateOf } from '../../device/database/document-bytes.ts'
+import { encodeDocument, markOf, stateOf } from '../../device/database/document-bytes.ts'
 import type { FileProblem, PlanFile } from '../../device/sharing/plan-file.ts'
 import type { Frames } from '../../device/sharing/frames.ts'
 import type { Private } from '../../device/sharing/chosen.ts'
@@ -17,6 +17,8 @@ export interface HandOverOffer {
   readonly sizeBytes: number
   /** False where only the changes go. */
   readonly isWhole: boolean
+  /** True where changes were asked for and there are none since then. */
+  readonly isNothing: boolean
   /** When another phone last got this plan from here, or null. */
   readonly lastMs: number | null
   /** The part of a link after #; null where it is too long. */
@@ -34,11 +36,13 @@ export interface HandOverOffer {
 const noteOf = (planId: string): string => `handed-over:${planId}`
 
 /** What the other phone got last time, and when. */
-async function lastHandOver(planId: string): Promise<{ readonly state: Uint8Array; readonly atMs: number } | null> {
+async function lastHandOver(
+  planId: string,
+): Promise<{ readonly state: Uint8Array; readonly mark: unknown; readonly atMs: number } | null> {
   const { shelf } = await keeper()
   const note = await shelf.note(noteOf(planId))
   if (!isRecord(note) || !(note['state'] instanceof Uint8Array) || typeof note['atMs'] !== 'number') return null
-  return { state: note['state'], atMs: note['atMs'] }
+  return { state: note['state'], mark: note['mark'], atMs: note['atMs'] }
 }
 
 /** Readies a plan for another phone. Changes only, where asked for and where there was an earlier hand-over. */
@@ -58,6 +62,9 @@ export async function offerHandOver(
   const document = session.value.document()
   const last = await lastHandOver(planId)
   const since = changesOnly ? last?.state : undefined
+  const { doc } = documentFrom([document])
+  const [state, mark] = [stateOf(doc), markOf(doc)]
+  doc.destroy()
   const bytes = packHandOver({ planId, document, chosen, ...(since && { since }) })
   // Pictures of receipts go with the whole plan only.
   const isChangesFile = since !== undefined && !chosen.receipts
@@ -66,14 +73,13 @@ export async function offerHandOver(
     sizeBytes: bytes.length,
     fileBytes: new Blob(files.map(({ text }) => text)).size,
     isWhole: since === undefined,
+    isNothing: since !== undefined && last?.mark === mark,
     lastMs: last?.atMs ?? null,
     fragment: toFragment(bytes),
     changesFile: isChangesFile ? (name) => writeChangesFile(name, bytes) : null,
     frames: framesOf(bytes),
     arrived: async () => {
-      const { doc } = documentFrom([document])
-      await made.shelf.putNote(noteOf(planId), { state: stateOf(doc), atMs: Date.now() })
-      doc.destroy()
+      await made.shelf.putNote(noteOf(planId), { state, mark, atMs: Date.now() })
     },
   })
 }

@@ -1,5 +1,5 @@
 import * as Y from 'yjs'
-import { applyUpdate, isUpdate, stateOf } from './document-bytes.ts'
+import { applyUpdate, stateOf } from './document-bytes.ts'
 import { sameJson } from './json.ts'
 import type { Difference, Side } from './difference.ts'
 import { entryDifferences } from './entry-differences.ts'
@@ -17,7 +17,6 @@ export interface Trial {
  * the former is no difference: every value in a document knows which value it was put in the place of. Null where `theirs` makes no sense.
  */
 export function tryTogether(ours: Uint8Array, theirs: Uint8Array): Trial | null {
-  if (!isUpdate(theirs)) return null
   const doc = new Y.Doc({ gc: false })
   applyUpdate(doc, ours, 'ours')
   const before = planFields(doc)

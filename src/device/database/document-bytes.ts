@@ -1,4 +1,5 @@
 import * as Y from 'yjs'
+import { crc32 } from './crc32.ts'
 
 /** Parts of a document beyond which its bytes are no plan's: a year of daily work makes some thousands. */
 const MOST_PARTS = 200_000
@@ -45,6 +46,9 @@ export const encodeDocument = (doc: Y.Doc, state?: Uint8Array): Uint8Array => Y.
 
 /** What a document holds, in few bytes: how far it has each author's changes. */
 export const stateOf = (doc: Y.Doc): Uint8Array => Y.encodeStateVector(doc)
+
+/** A number that is the same as long as nothing was written or taken away. */
+export const markOf = (doc: Y.Doc): number => crc32(Y.encodeSnapshotV2(Y.snapshot(doc)))
 
 /** Several changes as one. */
 export const joined = (updates: readonly Uint8Array[]): Uint8Array => Y.mergeUpdatesV2([...updates])

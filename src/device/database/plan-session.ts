@@ -101,7 +101,11 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
   let plan = first
   let trouble: PlanProblem | null = null
   let lastTouched = ''
-  let hasDayCopy = isNew
+  /** Set by the first change that this tab makes. */
+  let dayCopy: Promise<void> | null = null
+  /** Counts what was written; while it stands still, what was read before is still true. */
+  let edition = 0
+  let known: Plan | null = null
 
   const undoing = new Y.UndoManager(planMaps(doc), { trackedOrigins: new Set([BY_HAND]), captureTimeout: TYPING_MS })
   const sittings = startSittings(doc, around.phone)
@@ -127,11 +131,12 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
 
   /** The plan as the document says it now. */
   const reread = () => {
-    const read = readPlan(doc)
+    const read = known === null ? readPlan(doc) : good(known)
     if (read.ok) plan = sharing(plan, read.value)
     trouble = read.ok ? null : (read.problems[0] ?? null)
   }
   const heed = (update: Uint8Array, origin: unknown) => {
+    edition++
     // What was changed by hand here was checked before it was written.
     if (origin !== BY_HAND) reread()
     if (!KEPT_ELSEWHERE.has(origin)) saver.add(update)
@@ -141,15 +146,14 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
 
   /** Once a day, what there was before the first change is put aside. */
   const keepDayCopy = () => {
-    if (hasDayCopy) return
-    hasDayCopy = true
+    if (dayCopy !== null) return
     const copy = { planId, atMs: Date.now(), why: 'day', bytes: document() } as const
     const keep = async () => {
       const [last] = await shelf.copies(planId)
       if (last === undefined || Math.abs(copy.atMs - last.atMs) > DAY_MS) await shelf.keepCopy(copy)
     }
     // A shelf that cannot be read now shows in the saving of the change itself.
-    keep().catch(() => {})
+    dayCopy = keep().catch(() => {})
   }
   const takeIn = (bytes: Uint8Array, origin: string) => {
     applyUpdate(doc, bytes, origin)
@@ -186,12 +190,19 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
       if (trouble === null) undoing.redo()
     },
     merge: async (bytes, how = 'once') => {
-      const trial = tryMerge(planId, document(), bytes)
+      const ours = document()
+      const trial = tryMerge(planId, ours, bytes)
       if (!trial.ok) return trial
+      const tried = edition
       if (how === 'steadily') keepDayCopy()
-      else await shelf.keepCopy({ planId, atMs: Date.now(), why: 'before-merge', bytes: document() })
+      else {
+        await dayCopy
+        await shelf.keepCopy({ planId, atMs: Date.now(), why: 'before-merge', bytes: ours })
+      }
+      if (edition === tried) known = trial.value.plan
       takeIn(bytes, 'merged')
-      return good({ plan, differences: trial.value })
+      known = null
+      return good({ plan, differences: trial.value.differences })
     },
     document,
     row,
@@ -217,13 +228,13 @@ function startSession(doc: Y.Doc, first: Plan, savedAtMs: number, around: Around
   return session
 }
 
-/** Merges copies first: a document that would leave no sound plan changes nothing. Gives back the decisions that both sides answered. */
-function tryMerge(planId: string, ours: Uint8Array, theirs: Uint8Array): Result<readonly Difference[], MergeProblem> {
+/** Merges copies first: a document that would leave no sound plan changes nothing. Gives back the plan, and the decisions that both sides answered. */
+function tryMerge(planId: string, ours: Uint8Array, theirs: Uint8Array): Result<Merged, MergeProblem> {
   const trial = tryTogether(ours, theirs)
   if (trial === null) return bad({ kind: 'damaged', field: 'document', reason: 'unreadable' })
   const { doc, differences } = trial
   if (valuesOf(doc, 'id').some((id) => id !== planId)) return bad({ kind: 'damaged', field: 'id', reason: 'other' })
   if (isWaiting(doc)) return bad({ kind: 'gap' })
   const merged = readPlan(doc)
-  return merged.ok ? good(differences) : merged
+  return merged.ok ? good({ plan: merged.value, differences }) : merged
 }

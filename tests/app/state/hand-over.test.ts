@@ -101,6 +101,10 @@ describe('three phones, no network', () => {
     const file = changes.changesFile?.('By the landing, changes')
     expect(file?.fileName).toBe('By-the-landing-changes.kilnwright.json')
     expect(changes.fileBytes).toBe(file?.text.length)
+    expect(changes.isNothing).toBe(false)
+    await changes.arrived()
+    expect((await offer(true, NONE)).isNothing).toBe(true)
+    expect((await offer()).isNothing).toBe(false)
     expect(changes.fileBytes).toBeLessThan(first.fileBytes / 10)
     const carried = new Blob([file?.text ?? ''])
 

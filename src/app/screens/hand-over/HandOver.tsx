@@ -62,7 +62,7 @@ export function HandOver({ planId }: { readonly planId: string }) {
             tone="fire"
             shape="big"
             icon="tick"
-            disabled={!offer}
+            disabled={!offer || offer.isNothing}
             onPress={() =>
               void offer?.arrived().then(() => {
                 setPart('changes')
@@ -78,12 +78,21 @@ export function HandOver({ planId }: { readonly planId: string }) {
       <p>
         <b>{name}</b>
       </p>
-      {ready && offer?.frames && <CodeShow key={offer.frames.text(0)} frames={offer.frames} codeOf={ready.codeOf} />}
-      {offer?.frames === null && <NoticeBox icon="info">{say('hand-over.too-big-for-codes')}</NoticeBox>}
-      <p>{say('hand-over.how')}</p>
-      <p role="status">
-        {offer && say('hand-over.size', { size: sizeText(offer.sizeBytes, words), codes: offer.frames?.count ?? 0 })}
-      </p>
+      {offer?.isNothing === true ? (
+        <NoticeBox icon="tick">{say('hand-over.nothing-new', { when: showWhen(offer.lastMs ?? 0, nowMs) })}</NoticeBox>
+      ) : (
+        <>
+          {ready && offer?.frames && (
+            <CodeShow key={offer.frames.text(0)} frames={offer.frames} codeOf={ready.codeOf} />
+          )}
+          {offer?.frames === null && <NoticeBox icon="info">{say('hand-over.too-big-for-codes')}</NoticeBox>}
+          <p>{say('hand-over.how')}</p>
+          <p role="status">
+            {offer &&
+              say('hand-over.size', { size: sizeText(offer.sizeBytes, words), codes: offer.frames?.count ?? 0 })}
+          </p>
+        </>
+      )}
       {offer && offer.lastMs !== null && (
         <Segments
           name={say('hand-over.what')}
@@ -117,7 +126,7 @@ export function HandOver({ planId }: { readonly planId: string }) {
       </div>
       <p className="quiet">{say('hand-over.private-why')}</p>
       <NoticeBox icon="share">{say('hand-over.both-kept')}</NoticeBox>
-      {offer && <OtherWays planId={planId} name={name} chosen={chosen} offer={offer} />}
+      {offer && !offer.isNothing && <OtherWays key={round} planId={planId} name={name} chosen={chosen} offer={offer} />}
       <OfficeShare planId={planId} />
       <p className="quiet">{say('hand-over.arrived-why')}</p>
     </Page>

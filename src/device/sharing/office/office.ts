@@ -105,7 +105,8 @@ export function joinOffice(parts: OfficeParts): Office {
   const listed = list.document.getMap<unknown>('plans')
   const readList = async () => {
     for (const planId of [...listed.keys()].slice(0, MOST_PLANS))
-      if (!plans.has(planId) && (await found(planId))) attach(planId)
+      // Asked again after the wait: the list may have been read once more meanwhile.
+      if (!plans.has(planId) && (await found(planId)) && !plans.has(planId)) attach(planId)
   }
   listed.observe(() => void readList().catch(() => {}))
 
