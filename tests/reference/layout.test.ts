@@ -51,6 +51,32 @@ describe('published course counts', () => {
     expect(jointsM / units.length).toBeLessThan(0.012 + 1e-9)
   })
 
+  it('a wall of 8 × 14 ft in bricks of 8 × 3¾ × 2¼ inches with half-inch joints: 6.16 a square foot, 690 in all, 11.7 ft³ of mortar a thousand', () => {
+    // US Navy, Builder 3 & 2 (NAVEDTRA 14045), tables of brick and mortar: faces of 2.75 × 8.50 inches with their joints; 759 bricks with a
+    // tenth for breakage take 10.7 ft³ with a fifth for waste. Given to the digits shown, so half of the last one is allowed.
+    const inch = 0.0254
+    const [length, width, height, joint] = [8 * inch, 3.75 * inch, 2.25 * inch, 0.5 * inch]
+    const unit = { lengthM: length, widthM: width, heightM: height, jointM: joint, cells: [] }
+    // What a closed course gains when each wall is one more module long has no corner in it.
+    const ring = (modules: number) => {
+      const clearSideM = modules * (length + joint) - joint - 2 * width
+      const { layout, units } = footCourse(
+        plain(unit, { clearSideM, perpend: { minM: joint, usualM: joint, maxM: joint }, opening: STEEL }),
+      )
+      const laidM3 = units.reduce((sum, { dxM, dyM, dzM }) => sum + dxM * dyM * dzM, 0)
+      const areaM2 = layout.lengthM * layout.depthM - clearSideM ** 2
+      return { bricks: laidM3 / (length * width * height), mortarM3: areaM2 * (height + joint) - laidM3, clearSideM }
+    }
+    const [small, large] = [ring(5), ring(6)]
+    const bricks = large.bricks - small.bricks
+    const perFt2 = (bricks / (4 * (large.clearSideM - small.clearSideM) * (height + joint))) * 0.3048 ** 2
+    expect(Math.abs(perFt2 - 6.16)).toBeLessThan(0.005)
+    expect(Math.round(8 * 14 * perFt2)).toBe(690)
+    const ft3Each = (large.mortarM3 - small.mortarM3) / bricks / 0.3048 ** 3
+    expect(Math.abs(1000 * ft3Each - 11.7)).toBeLessThan(0.05)
+    expect(Math.abs(759 * ft3Each * 1.2 - 10.7)).toBeLessThan(0.1)
+  })
+
   it.each([
     // US trade tables and geometry: 1 ÷ ((length + 10)(height + 10)) units to the square metre.
     ['390 × 190', 0.39, 0.19, 12.5],
