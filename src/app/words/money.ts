@@ -58,5 +58,5 @@ export function readMoney(typed: string, currency: Currency): number | null {
   if (value === null) return null
   const minor = value * 10 ** currency.digits
   const whole = Math.round(minor)
-  return Math.abs(minor - whole) > 1e-6 * Math.max(1, Math.abs(minor)) ? null : whole
+  return Math.abs(minor - whole) > Math.max(1e-6, 4 * Number.EPSILON * Math.abs(minor)) ? null : whole
 }
