@@ -214,6 +214,7 @@ describe.each([2, 3])('records of %i treasurers', (phones) => {
         for (let round = 0; round < 2; round++)
           for (let phone = 0; phone < phones; phone++)
             for (let from = 0; from < phones; from++) all.meet(phone, from, round === 0 ? 'whole' : 'code')
+        expect(all.planOn(0).id).toBe(start.id)
         holdsTheBook(all)
       }),
       { numRuns: cases(60) },
