@@ -22,12 +22,16 @@ const PAUSE_MS = 120
 export function* moneySearch({ plan, limits, breadth }: Omit<MoneyAsk, 'kind'>): Generator<MoneyNews, void> {
   const search = withinOurMoney(plan, usualSpace(plan, breadth), limits)
   let toldMs = -Infinity
+  let hasFound = false
   for (let next = search.next(); ; next = search.next()) {
     if (next.done === true) {
       yield { kind: 'end', state: next.value }
       return
     }
-    if (performance.now() - toldMs < PAUSE_MS) continue
+    // The first that fits is told at once: it is what one waits for.
+    const isFirst: boolean = !hasFound && next.value.cheapest !== null
+    if (!isFirst && performance.now() - toldMs < PAUSE_MS) continue
+    hasFound ||= isFirst
     yield { kind: 'state', state: next.value }
     toldMs = performance.now()
   }

@@ -30,14 +30,24 @@ export function usualSpace(plan: Plan, breadth: Breadth = 'usual'): DesignSpace 
   return {
     chambers: steps(min, max, 1),
     clearSidesM: sides.includes(own) ? sides : [...sides, own].toSorted((a, b) => a - b),
-    shells: CATALOGUE_UNITS.filter((unit) => hasPrice(plan, unit)).flatMap((unit) => shellsOf(plan, unit, breadth)),
+    shells: unitsHere(plan)
+      .filter((unit) => hasPrice(plan, unit))
+      .flatMap((unit) => shellsOf(plan, unit, breadth)),
     perChamber: steps(LEAST_TRAYS, MOST_TRAYS, 1),
   }
 }
 
+/** Units of the catalogue, and in place of the plan's own kind the unit as it is made here: its measured sides, its joint. */
+function unitsHere({ walls: { unit, joint } }: Plan): readonly CatalogueUnit[] {
+  const isOwn = ({ key }: CatalogueUnit) => key === unit.key
+  const known = CATALOGUE_UNITS.find(isOwn)
+  const own: CatalogueUnit = { ...unit, joint, sources: known?.sources ?? { size: 'common-practice' } }
+  return known === undefined ? [...CATALOGUE_UNITS, own] : CATALOGUE_UNITS.map((one) => (isOwn(one) ? own : one))
+}
+
 /** Units that no offer of the plan has a price for: their walls are not looked at. */
 export const unpricedUnits = (plan: Plan): readonly CatalogueUnit[] =>
-  CATALOGUE_UNITS.filter((unit) => !hasPrice(plan, unit))
+  unitsHere(plan).filter((unit) => !hasPrice(plan, unit))
 
 function shellsOf(plan: Plan, unit: CatalogueUnit, breadth: Breadth): Shell[] {
   const own = plan.walls.aboveM

@@ -66,7 +66,7 @@ export interface SearchState {
 
 /**
  * Every design of the space, each worked out by the core as any plan is: the masonry once for all trays that may stand on it. A generator, so
- * that a caller can show what is found so far, and stop, between batches; nothing is kept between runs.
+ * that a caller can show what is found so far, and stop, between batches and as soon as a first design fits; nothing is kept between runs.
  */
 export function* withinOurMoney(
   plan: Plan,
@@ -119,8 +119,10 @@ export function* withinOurMoney(
             const design = designOf(kiln, { walls, chambers, clearSideM, aboveM, perChamber })
             if (isCheaper(design, cheapestAtAll)) cheapestAtAll = design
             if (fits(design, limits)) {
+              const isFirst = cheapest === null
               if (isCheaper(design, cheapest)) cheapest = design
               frontier = withDesign(frontier, design)
+              if (isFirst) yield state()
             }
           }
         }

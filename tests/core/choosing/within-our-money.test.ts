@@ -12,6 +12,7 @@ import {
 import { usualSpace } from '../../../src/core/choosing/usual-space.ts'
 import { priceSwings } from '../../../src/core/costs/price-swings.ts'
 import { CATALOGUE_UNITS } from '../../../src/core/plan/catalogue.ts'
+import type { Plan } from '../../../src/core/plan/schema.ts'
 import { hasProblem, workOut } from '../../../src/core/work-out.ts'
 import { examplePlan } from '../costs/plans.ts'
 
@@ -159,7 +160,11 @@ describe('within our money', () => {
 
   it('shows where it stands between batches and can be left at any time', () => {
     const { states } = run({ budgetMinor: dearest, mostDays: null, mostBoughtInMinor: null })
-    expect(states.map(({ done }) => done)).toEqual([5, 10, 15, 20])
+    expect(states.map(({ done }) => done).filter((done) => done % 5 === 0)).toEqual([5, 10, 15, 20])
+    // Between two batches only the first design that fits is told: nobody waits for the rest of its batch.
+    const between = states.filter(({ done }) => done % 5 !== 0)
+    const first = states.findIndex(({ cheapest }) => cheapest !== null)
+    expect(between).toEqual(states[first]?.done === 5 ? [] : [states[first]])
     const search = withinOurMoney(plan, space, { budgetMinor: dearest, mostDays: null, mostBoughtInMinor: null }, 1)
     expect(search.next().done).toBe(false)
     search.return({ ...(states[0] as SearchState) })
@@ -207,6 +212,40 @@ describe('what matters most', () => {
 })
 
 describe('the usual space', () => {
+  it('holds the plan’s own unit as it was measured in place of the catalogue’s, joint and all, and its kilns are real plans', () => {
+    const own = {
+      ...plan,
+      walls: {
+        ...plan.walls,
+        unit: { ...plan.walls.unit, lengthM: 0.444, heightM: 0.219 },
+        joint: { minM: 0.008, usualM: 0.012, maxM: 0.02 },
+        samples: [[0.444, 0.15, 0.219]] as Plan['walls']['samples'],
+      },
+    }
+    const { shells } = usualSpace(own)
+    const mine = shells.filter(({ walls }) => walls.unit.key === own.walls.unit.key)
+    expect(mine.map(({ walls }) => [walls.unit.lengthM, walls.unit.heightM, walls.unit.joint.usualM])).toEqual([
+      [0.444, 0.219, 0.012],
+    ])
+    const small = { ...space, shells: mine, perChamber: [8], clearSidesM: [0.77] }
+    const search = withinOurMoney(own, small, { budgetMinor: 1e9, mostDays: null, mostBoughtInMinor: null })
+    let next = search.next()
+    while (next.done !== true) next = search.next()
+    const { cheapestAtAll } = next.value
+    if (cheapestAtAll === null) throw new Error('nothing can be built')
+    const taken = designPlan(own, cheapestAtAll)
+    expect(taken.walls).toMatchObject({ unit: own.walls.unit, joint: own.walls.joint, samples: own.walls.samples })
+    expect(workOut(taken).costs.total.value).toBe(cheapestAtAll.totalMinor)
+    expect(workOut(taken).layout.counts.bought).toBe(cheapestAtAll.units)
+  })
+
+  it('adds a unit that no catalogue knows', () => {
+    const key = 'made-at-the-landing'
+    const own = { ...plan, walls: { ...plan.walls, unit: { ...plan.walls.unit, key, lengthM: 0.4 } } }
+    const offers = { ...plan.offers, own: { ...plan.offers['block'], variant: key } as Plan['offers'][string] }
+    expect(usualSpace({ ...own, offers }).shells.map(({ walls }) => walls.unit.key)).toContain(key)
+  })
+
   it('holds walls of priced units only, and the plan’s own clear side', () => {
     const { block } = plan.offers
     const others = Object.fromEntries(Object.entries(plan.offers).filter(([, offer]) => offer.item !== 'wall-unit'))

@@ -10,9 +10,9 @@ import type { PlanRoute } from '../PlanHere.tsx'
 import { UnitPicture } from '../pictures/UnitPicture.tsx'
 import { placeHref } from '../route.ts'
 import { useCloseCard } from '../use-close-card.ts'
-import { sourceText } from '../working/source-text.ts'
 import { Worked } from '../working/Worked.tsx'
 import './compare.css'
+import { Lives } from './Lives.tsx'
 import { barShares, compareRows, MEASURES, type CompareRow, type Measure } from './rows.ts'
 
 /** Wall units side by side at the same catch: what they cost, how many to lay, how long until the first smoke, how long they are said to last. */
@@ -35,6 +35,10 @@ export function CompareSheet({ route, worked }: { readonly route: PlanRoute; rea
           <MeasureBars measure={measure} rows={rows} />
         </section>
       ))}
+      <section>
+        <h3 className="compare-head">{say('compare.lives')}</h3>
+        <Lives rows={rows} />
+      </section>
       <section className="stack">
         <h3 className="compare-head">{say('compare.each')}</h3>
         {rows.map((row) => (
@@ -72,19 +76,13 @@ function MeasureBars({ measure, rows }: { readonly measure: Measure; readonly ro
 
 function Each({ row, onTake }: { readonly row: CompareRow; readonly onTake: (choice: WallChoice) => void }) {
   const { say, named, sizes } = useWords()
-  const { unit, choice, lives, problems } = row
+  const { unit, choice, problems } = row
   return (
     <div className="compare-each">
       <UnitPicture unit={unit} />
       <div>
         <b>{named(`family.${unit.family}`)}</b>
         <p className="quiet">{sizes(unit.lengthM, unit.widthM, unit.heightM)}</p>
-        {lives.map((life) => (
-          <p key={life.says}>
-            {named(`life.${life.says}`)}. <span className="quiet">{sourceText(life.source)}</span>
-          </p>
-        ))}
-        {lives.length > 1 && <p>{say('compare.disagree')}</p>}
         {problems > 0 && <p>{say('compare.problems', { count: problems })}</p>}
         {choice === null ? (
           <p>
