@@ -170,6 +170,15 @@ describe('shares of money', () => {
     )
   })
 
+  it('of a hundredth are rounded to the nearest, whatever is left over', () => {
+    // One hundredth of 0 to 99 leaves every hundredth there is.
+    for (let amount = 0; amount < 100; amount++)
+      expect([amount, shareMinor(amount, 0.01)]).toEqual([
+        amount,
+        Number(new Big(amount).div(100).round(0, 1).toFixed()),
+      ])
+  })
+
   it('of a hundredth are rounded like a decimal library rounds them', () => {
     fc.assert(
       fc.property(fc.integer({ min: 0, max: 1_000_000_000 }), fc.integer({ min: 0, max: 100 }), (amount, percent) => {

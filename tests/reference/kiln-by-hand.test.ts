@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { newPlan } from '../../src/core/plan/defaults.ts'
 import type { Plan } from '../../src/core/plan/schema.ts'
-import { batchBox, batchesFor, unitsPerBatch } from '../../src/core/quantities/batch-box.ts'
+import { batchBox, batchesFor, mixedUses, unitsPerBatch } from '../../src/core/quantities/batch-box.ts'
 import { openBedAreaM2 } from '../../src/core/quantities/hollow-beds.ts'
 import type { Need } from '../../src/core/quantities/need.ts'
 import { variantOf } from '../../src/core/quantities/variant.ts'
@@ -14,14 +14,14 @@ import { workOut } from '../../src/core/work-out.ts'
  * lining 20 mm, render 15 mm, damp course; an open roof 0.50 m wider on each side and 2.40 m high. Concrete 1:2:4 at 1.54 takes 316.8 kg/m³,
  * mortar 1:5 at 1.33 319.2 kg/m³ (worked examples of the dry-volume method). What is common practice or from memory is said where it stands.
  */
-const fresh = newPlan({
+const answers = {
   id: 'a',
   name: 'By hand',
   freshKgPerDay: 25,
-  unitKey: 'hollow-390-140-190',
   soil: 'sand-dense',
   currency: { code: 'XTS', digits: 0 },
-})
+}
+const fresh = newPlan({ ...answers, unitKey: 'hollow-390-140-190' })
 const plan: Plan = {
   ...fresh,
   chambers: { count: 1, clearSideM: 0.68 },
@@ -30,7 +30,8 @@ const plan: Plan = {
   ground: { ...fresh.ground, hardcoreM: 0.1, hearthM: 0.05, apronM: 0.5, dampCourse: true },
   place: { ...fresh.place, shelter: 'open-roof', shelterOverhangM: 0.5, shelterHeadroomM: 2.4 },
 }
-const worked = workOut(plan)
+// Worked out anew in each test: a fault put into the core on purpose is there while a test runs, not while its file is loaded.
+const worked = () => workOut(plan)
 
 const named = (needs: readonly Need[], item: string, use: string): Need => {
   const found = needs.filter((one) => one.item === item && one.use === use)
@@ -38,11 +39,11 @@ const named = (needs: readonly Need[], item: string, use: string): Need => {
   if (only === undefined || found.length > 1) throw new Error(`${item} for ${use}: ${String(found.length)}`)
   return only
 }
-const needed = (item: string, use: string, of = worked.needs) => {
+const needed = (item: string, use: string, of = worked().needs) => {
   const { section, net, waste } = named(of, item, use)
   return [section, expect.closeTo(net.value, 9) as number, waste.value]
 }
-const piecesOf = (item: string, use: string, of = worked.needs) =>
+const piecesOf = (item: string, use: string, of = worked().needs) =>
   named(of, item, use).pieces?.map(({ label, count, lengthM }) => [label, count, Number(lengthM.toFixed(6))])
 
 describe('the ground of a chamber, by hand', () => {
@@ -86,8 +87,8 @@ describe('faces and heads of a chamber, by hand', () => {
   it('steel: two angles of 0.73 m, reckoned from width and bearing', () => {
     expect(piecesOf('angle', 'steel')).toEqual([['piece.angle', 2, 0.73]])
     expect(needed('angle', 'steel')).toEqual(['heads', 1.46, 0])
-    expect(named(worked.needs, 'angle', 'steel').net.inputs['l']?.id).toBe('lintel.length')
-    expect(worked.needs.filter(({ use }) => use === 'lintels')).toEqual([])
+    expect(named(worked().needs, 'angle', 'steel').net.inputs['l']?.id).toBe('lintel.length')
+    expect(worked().needs.filter(({ use }) => use === 'lintels')).toEqual([])
   })
 
   it('without lining, render and steel there is nothing of the kind on the list', () => {
@@ -121,7 +122,7 @@ describe('trays of a chamber, by hand', () => {
   })
 
   it('the number of battens is the one typed; that of the rails is practice', () => {
-    const runs = Object.values(named(worked.needs, 'rail', 'trays').net.inputs)
+    const runs = Object.values(named(worked().needs, 'rail', 'trays').net.inputs)
     const each = runs.map(({ inputs }) => inputs['n']?.inputs['k'])
     expect(each.map((one) => [one?.value, one?.field ?? one?.source])).toEqual([
       [2, 'common-practice'],
@@ -229,10 +230,52 @@ describe('mixing by hand', () => {
     expect(needs.filter(({ item, use }) => item === 'cement' && use === 'joints')).toEqual([])
   })
 
+  it('is of concrete for the footing and of mortar for joints and render; clay of the lining is no mix', () => {
+    expect(mixedUses(worked().needs)).toEqual([
+      { use: 'footing', mix: 'concrete' },
+      { use: 'joints', mix: 'mortar' },
+      { use: 'render', mix: 'mortar' },
+    ])
+  })
+
+  // A batch of one bag lays the units of the walls shared out over the bags of their mortar: 32 · 50 / (cement with a tenth for waste), whole.
+  it('a batch lays its share of the units', () => {
+    const { needs } = worked()
+    const laid = named(needs, 'wall-unit', 'walls').net
+    const cementKg = named(needs, 'cement', 'joints').gross.value
+    expect(unitsPerBatch(batchBox(batching({ bags: 1 }, {}), 'mortar'), needs, laid)?.value).toBe(
+      Math.floor((laid.value * 50) / cementKg),
+    )
+  })
+
   it('knows no batches of a mix that the list has not', () => {
     const batch = batchBox(plan, 'mortar')
-    expect(batchesFor(batch, worked.needs, 'lintels')).toBeNull()
-    expect(unitsPerBatch(batch, [], named(worked.needs, 'wall-unit', 'walls').net)).toBeNull()
+    expect(batchesFor(batch, worked().needs, 'lintels')).toBeNull()
+    expect(unitsPerBatch(batch, [], named(worked().needs, 'wall-unit', 'walls').net)).toBeNull()
+  })
+})
+
+describe('arches of brick', () => {
+  // Volumes close: joints of the courses and of the arches together are the mortar; 1:5 at 1.33 takes 319.2 kg/m³. Solid bricks leave no open bed.
+  it('add their joints to the mortar and their bricks to the count', () => {
+    const brick = newPlan({ ...answers, unitKey: 'brick-215-102-65' })
+    const { needs, layout } = workOut({ ...brick, openings: { ...brick.openings, head: 'arch' } })
+    const arches = layout.openings.map(({ arch }) => arch?.mortarM3 ?? 0)
+    expect(arches.every((mortarM3) => mortarM3 > 0)).toBe(true)
+    const mortarM3 = arches.reduce((sum, one) => sum + one, layout.mortarM3)
+    expect(named(needs, 'cement', 'joints').net.value).toBeCloseTo(mortarM3 * 319.2, 6)
+    expect(layout.counts.archUnits).toBeGreaterThan(0)
+    const { net } = named(needs, 'wall-unit', 'walls')
+    const courses = Object.values(net.inputs['w']?.inputs ?? {}).map(({ id }) => id)
+    // Laid a half-brick thick, all bricks of an arch are bats cut from whole ones, so that the courses alone hold whole bricks.
+    expect([...new Set(courses)]).toEqual(['wall.course-whole'])
+    const thick = workOut({
+      ...brick,
+      walls: { ...brick.walls, leaf: 'one-brick', bond: 'english' },
+      openings: { ...brick.openings, head: 'arch' },
+    })
+    const bricks = named(thick.needs, 'wall-unit', 'walls').net.inputs['w']?.inputs ?? {}
+    expect(Object.values(bricks).map(({ id }) => id)).toContain('wall.voussoirs')
   })
 })
 
@@ -241,7 +284,7 @@ describe('units broken on the site', () => {
     workOut({ ...plan, built: { ...plan.built, broken: { a: { units, day: '2026-01-05', who: '' } } } }).needs
   // 32 blocks and a twentieth for breakage: 1.6. Two broken are 0.4 too many; one is not.
   it('are bought again only beyond the allowance', () => {
-    const laid = named(worked.needs, 'wall-unit', 'walls')
+    const laid = named(worked().needs, 'wall-unit', 'walls')
     expect(laid.net.value * laid.waste.value).toBeCloseTo(1.6, 12)
     expect(needed('wall-unit', 'broken', broken(2))).toEqual(['walls', 0.4, 0])
     expect(broken(1).filter(({ use }) => use === 'broken')).toEqual([])

@@ -24,9 +24,11 @@ const plan: Plan = {
   walls: { ...fresh.walls, unit: { ...fresh.walls.unit, widthM: 0.16 } },
   trays: { ...fresh.trays, battens: 1 },
 }
-const { needs, layout, purchase } = workOut(plan)
+const worked = () => workOut(plan)
 const net = (item: ItemKey, section: Section): number =>
-  needs.filter((one) => one.item === item && one.section === section).reduce((sum, one) => sum + one.net.value, 0)
+  worked()
+    .needs.filter((one) => one.item === item && one.section === section)
+    .reduce((sum, one) => sum + one.net.value, 0)
 
 describe('a chamber of common practice, by hand', () => {
   // (1.20² − 0.48²) · 0.10 = 0.12096 m³; one cubic metre of 1:2:4 at 1.54 takes 316.8 kg, 0.44 m³, 0.88 m³ (worked example of the dry-volume method).
@@ -38,8 +40,8 @@ describe('a chamber of common practice, by hand', () => {
 
   // Farm-use concrete bulletin: two bars with 25 mm of cover. 0.35 + 2 · 0.15 − 2 · 0.025 = 0.60 m each, if the lintel is laid as asked.
   it('lintel: two bars of 0.60 m', () => {
-    const [lintel] = layout.lintels
-    expect(layout.lintels).toHaveLength(1)
+    const [lintel] = worked().layout.lintels
+    expect(worked().layout.lintels).toHaveLength(1)
     const longer = (lintel?.dxM ?? Number.NaN) - 0.65
     expect(longer).toBeGreaterThanOrEqual(-1e-6)
     expect(net('bar', 'heads')).toBeCloseTo(2 * (0.6 + longer), 6)
@@ -56,22 +58,22 @@ describe('a chamber of common practice, by hand', () => {
 
   // Eight squares of 0.78 one after the other from a roll of 0.90 m: 6.24 m, seven metres bought. One sheet of 2.44 × 1.22 gives the cover.
   it('mesh: 6.24 m of a 0.90 m roll, bought by the metre; one sheet', () => {
-    const mesh = purchase.lines.find(({ item }) => item === 'mesh')
+    const mesh = worked().purchase.lines.find(({ item }) => item === 'mesh')
     expect(mesh?.run?.value).toBeCloseTo(6.24, 9)
     expect(mesh?.lots.value).toBe(7)
-    expect(purchase.lines.find(({ item }) => item === 'cover-sheet')?.lots.value).toBe(1)
+    expect(worked().purchase.lines.find(({ item }) => item === 'cover-sheet')?.lots.value).toBe(1)
   })
 
   // Volumes close: what is not unit, lintel or opening is joint; beds over hollows that line up hold fill and no mortar.
   it('joints and fill share the wall with the units to the last cubic centimetre', () => {
-    const open = needs.find(({ use }) => use === 'joints')
+    const open = worked().needs.find(({ use }) => use === 'joints')
     expect(open).toBeDefined()
-    const cells = layout.fillableVoidM3
-    const fill = needs.find(({ section }) => section === 'fill')?.net.value ?? Number.NaN
+    const cells = worked().layout.fillableVoidM3
+    const fill = worked().needs.find(({ section }) => section === 'fill')?.net.value ?? Number.NaN
     // Dry sand tamped: 1682 kg/m³ against 1442 loose (US Navy and Army soil tables).
     const bedsOverHollows = fill / 1.166 - cells
     expect(bedsOverHollows).toBeGreaterThan(0)
-    const mortar = layout.mortarM3 - bedsOverHollows
+    const mortar = worked().layout.mortarM3 - bedsOverHollows
     // 1:5 at 1.33: 1.33 / 6 · 1440 = 319.2 kg in a cubic metre.
     expect(net('cement', 'walls')).toBeCloseTo(mortar * 319.2, 6)
   })
