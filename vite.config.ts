@@ -1,7 +1,9 @@
+import os from 'node:os'
 import path from 'node:path'
 import react from '@vitejs/plugin-react'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'vitest/config'
+import { LongestFirst } from './.ci/longest-first.ts'
 import { packed } from './.ci/packed-plugin.ts'
 import { serviceWorker } from './.ci/service-worker-plugin.ts'
 import { words } from './.ci/words-plugin.ts'
@@ -11,6 +13,9 @@ const here = import.meta.dirname
 
 /** Chunks that people and tests look for by name. */
 const NAMED = new Set(['vendor', 'zod', 'documents', 'over-network', 'office', 'pipe-worker', 'work-out', 'PlanHere'])
+
+/** Two files at a time even on two cores: a browser test waits as much as it works. No more than four, each with a browser of its own. */
+const WORKERS = Math.min(4, Math.max(2, os.availableParallelism() - 1))
 
 /** The development server needs inline scripts, which the page's policy forbids; the built page keeps its policy. */
 const openPolicy: Plugin = {
@@ -64,6 +69,8 @@ export default defineConfig({
   test: {
     root: here,
     reporters: ['default', './.ci/closing-line.ts'],
+    maxWorkers: WORKERS,
+    sequence: { sequencer: LongestFirst },
     projects: [
       {
         extends: true,
@@ -97,9 +104,9 @@ export default defineConfig({
           root: here,
           environment: 'node',
           include: ['tests/browser/**/*.test.ts'],
+          isolate: false,
           testTimeout: 60_000,
           hookTimeout: 90_000,
-          fileParallelism: false,
           globalSetup: ['./tests/browser/build.ts'],
         },
       },

@@ -1,8 +1,9 @@
-// `npm run bench`: times the core against its baselines in the same run and writes tests/bench/figures.md, which the README quotes.
+// `npm run bench`: times the core against its baselines in the same run, and writes the table where figures stand.
 import { spawnSync } from 'node:child_process'
-import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs'
+import { mkdtempSync, readFileSync } from 'node:fs'
 import os from 'node:os'
 import path from 'node:path'
+import { circumstances, FIGURES, put, table } from './figures.mjs'
 import { root, stop } from './set-up.mjs'
 
 const report = path.join(mkdtempSync(path.join(os.tmpdir(), 'kilnwright-bench-')), 'bench.json')
@@ -50,33 +51,20 @@ const rows = files
     return timed.map(({ name, median, min, sampleCount }) => {
       const budget = BUDGETS.get(name)
       const kept = budget === undefined ? '' : `${String(budget)}${median <= budget ? '' : ': not met'}`
-      const cells = [group, name, ms(median), ms(min), String(sampleCount), kept, (median / own).toFixed(1)]
-      return `| ${cells.join(' | ')} |`
+      return [group, name, ms(median), ms(min), String(sampleCount), kept, (median / own).toFixed(1)]
     })
   })
 
-const [cpu] = os.cpus()
-const machine = `${cpu?.model.trim() ?? 'unknown processor'}, ${String(os.cpus().length)} cores, Node ${process.version}`
-const text = `# Timings
-
-Written by \`npm run bench\` on ${new Date().toISOString().slice(0, 10)}: ${machine}. Medians in milliseconds; the last
-column is the median against the first line of its group, so that a baseline stands beside ours in the same run.
-
-| work | what | median | least | samples | budget | against first |
-| --- | --- | --- | --- | --- | --- | --- |
-${rows.join('\n')}
-`
-writeFileSync(path.join(root, 'tests/bench/figures.md'), text)
-
-const readme = path.join(root, 'README.md')
-const start = '<!-- timings: npm run bench -->'
-const end = '<!-- end of timings -->'
-const before = readFileSync(readme, 'utf8')
-const [head, rest] = before.split(start)
-const tail = rest?.split(end)[1]
-if (head === undefined || tail === undefined) stop('README.md has lost the marks between which the timings stand.')
-const budgeted = rows.filter((row) => row.split(' | ').at(-2) !== '')
-const table = ['| work | what | median, ms | least | samples | budget, ms |', '| --- | --- | --- | --- | --- | --- |']
-const quoted = budgeted.map((row) => `${row.split(' | ').slice(0, 6).join(' | ')} |`)
-const day = `Timed on ${new Date().toISOString().slice(0, 10)}: ${machine}.`
-writeFileSync(readme, `${head}${start}\n\n${day}\n\n${[...table, ...quoted].join('\n')}\n\n${end}${tail}`)
+const budgeted = rows.filter((row) => row[5] !== '')
+const when = `Medians in milliseconds, ${circumstances()}. The last column is the median against the first line of its group, so that a
+baseline stands beside ours in the same run.`
+const head = ['work', 'what', 'median, ms', 'least', 'samples', 'budget, ms', 'against first']
+put(FIGURES, 'npm run bench', `${when}\n\n${table(head, rows)}`)
+put(
+  'README.md',
+  'npm run bench',
+  `Timed ${circumstances()}.\n\n${table(
+    head.slice(0, 6),
+    budgeted.map((row) => row.slice(0, 6)),
+  )}`,
+)

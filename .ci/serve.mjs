@@ -1,8 +1,10 @@
 // Serves a folder of files the way the app needs: nothing but Node's own library.
 import { createReadStream } from 'node:fs'
-import { realpath, stat } from 'node:fs/promises'
+import { readFile, realpath, stat } from 'node:fs/promises'
 import { createServer } from 'node:http'
 import path from 'node:path'
+import { promisify } from 'node:util'
+import { brotliCompress, constants, gzip } from 'node:zlib'
 
 /** @type {Readonly<Record<string, string>>} */
 const types = {
@@ -17,6 +19,30 @@ const types = {
   '.wasm': 'application/wasm',
   '.webmanifest': 'application/manifest+json; charset=utf-8',
   '.woff2': 'font/woff2',
+}
+
+/** What grows much smaller when it is packed; the rest is packed already. */
+const PACKS = /\.(css|html|js|json|svg|ttf|wasm|webmanifest)$/
+const packers = {
+  br: (/** @type {Buffer} */ bytes) =>
+    promisify(brotliCompress)(bytes, { params: { [constants.BROTLI_PARAM_QUALITY]: 9 } }),
+  gzip: (/** @type {Buffer} */ bytes) => promisify(gzip)(bytes),
+}
+/** Packed files by what they are: how, name, age, size. */
+const packed = /** @type {Map<string, Promise<Buffer>>} */ (new Map())
+
+/**
+ * The bytes of a file, packed as this browser can read it; undefined where they go as they are.
+ * @param {{ name: string, sizeBytes: number, changedMs: number }} file
+ * @param {string} accepted
+ */
+async function packedFor({ name, sizeBytes, changedMs }, accepted) {
+  const how = /\bbr\b/.test(accepted) ? 'br' : /\bgzip\b/.test(accepted) ? 'gzip' : undefined
+  if (how === undefined || sizeBytes < 500 || !PACKS.test(name)) return undefined
+  const key = [how, name, changedMs, sizeBytes].join()
+  const bytes = packed.get(key) ?? readFile(name).then(packers[how])
+  packed.set(key, bytes)
+  return { how, body: await bytes }
 }
 
 /**
@@ -36,15 +62,19 @@ export async function answer(folder, request, response) {
     response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found')
     return
   }
+  const small = await packedFor(file, String(request.headers['accept-encoding'] ?? '')).catch(() => undefined)
   response.writeHead(200, {
     'content-type': types[path.extname(file.name)] ?? 'application/octet-stream',
-    'content-length': file.sizeBytes,
+    'content-length': small === undefined ? file.sizeBytes : small.body.length,
+    ...(small && { 'content-encoding': small.how }),
+    vary: 'accept-encoding',
     'cache-control': file.isHashed ? 'public, max-age=31536000, immutable' : 'no-cache',
     'content-security-policy': "frame-ancestors 'none'",
     'referrer-policy': 'no-referrer',
     'x-content-type-options': 'nosniff',
   })
   if (request.method === 'HEAD') response.end()
+  else if (small !== undefined) response.end(small.body)
   else
     createReadStream(file.name)
       .on('error', () => response.destroy())
@@ -64,7 +94,12 @@ async function fileFor(folder, address) {
     const name = await realpath(path.join(folder, asked))
     const found = await stat(name)
     if (!name.startsWith(inside) || !found.isFile()) return undefined
-    return { name, sizeBytes: found.size, isHashed: name.startsWith(`${inside}assets${path.sep}`) }
+    return {
+      name,
+      sizeBytes: found.size,
+      changedMs: found.mtimeMs,
+      isHashed: name.startsWith(`${inside}assets${path.sep}`),
+    }
   } catch {
     return undefined
   }

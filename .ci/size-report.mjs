@@ -1,7 +1,8 @@
-// `npm run size`: weighs dist against the budgets, and checks that the worker's list and the files agree.
+// `npm run size`: weighs dist against the budgets, and checks that the worker's list and the files agree. `-- --write` writes it where figures stand.
 import { readdirSync, readFileSync, statSync } from 'node:fs'
 import path from 'node:path'
 import { gzipSync } from 'node:zlib'
+import { FIGURES, put, table } from './figures.mjs'
 import { NOT_KEPT } from './not-kept.mjs'
 import { root, stop } from './set-up.mjs'
 
@@ -53,6 +54,21 @@ for (const file of scripts) console.log(`${kB(gzipBytes(file))}  ${file}`)
 console.log(`${kB(firstLoadBytes)}  of ${kB(FIRST_LOAD_BYTES).trim()}`)
 console.log(`Kept for offline use, uncompressed: ${String(kept.length)} files`)
 console.log(`${kB(precacheBytes)}  of ${kB(PRECACHE_BYTES).trim()}`)
+
+if (process.argv.includes('--write')) {
+  const text = table(
+    ['what', 'budget', 'measured'],
+    [
+      ['First-load JavaScript, gzip', kB(FIRST_LOAD_BYTES).trim(), kB(firstLoadBytes).trim()],
+      [
+        `Kept for offline use, five languages, uncompressed: ${String(kept.length)} files`,
+        kB(PRECACHE_BYTES).trim(),
+        kB(precacheBytes).trim(),
+      ],
+    ],
+  )
+  for (const file of [FIGURES, 'README.md']) put(file, 'npm run size', text)
+}
 
 const faults = [
   ...(scripts.length === 0 ? ['dist/index.html loads no script'] : []),

@@ -42,7 +42,7 @@ export const complaints = (context: BrowserContext): readonly string[] => compla
 
 /** Waits until the app may be used without a network: its worker is active and controls the page. */
 export async function waitForOffline(page: Page): Promise<void> {
-  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated')
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated', null, { timeout: 60_000 })
 }
 
 /** Which version runs on the page, once it has drawn something. */

@@ -180,7 +180,7 @@ describe('the mason, offline', () => {
     await open('build/sheets')
     const slow = await context.newCDPSession(page)
     await slow.send('Emulation.setCPUThrottlingRate', { rate: 20 })
-    await page.getByRole('button', { name: 'Save the PDF' }).click()
+    await page.getByRole('button', { name: 'Save the PDF' }).click({ timeout: 40_000 })
     expect(await hears(/Making the sheets \d+ %/)).toBe(true)
     await page.getByRole('button', { name: 'Stop' }).click()
     await slow.send('Emulation.setCPUThrottlingRate', { rate: 1 })

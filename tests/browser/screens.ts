@@ -86,29 +86,46 @@ const cardsOver = (place: Place): (readonly [CardName, string | null])[] =>
     return records.map((record) => [card, record] as const)
   })
 
-/** Opens an address of the app in the page as it is, and waits until nothing on it changes any more. */
-export async function goTo(page: Page, address: string): Promise<void> {
+/** Opens an address of the app in the page as it is, waits for its title or its sheet, and until nothing on it changes any more. */
+export async function goTo(page: Page, address: string, sign?: 'dialog' | 'heading'): Promise<void> {
   await page.evaluate((to) => {
     window.location.hash = to
   }, address)
   await settled(page)
+  if (sign === undefined) return
+  const awaited = (sign === 'dialog' ? page.getByRole(sign) : page.getByRole(sign, { level: 1 })).first()
+  if ((await awaited.count()) > 0) return
+  await awaited.waitFor()
+  await settled(page)
 }
 
-/** Waits until the page has kept still for a moment. A page that never does is looked at as it is. */
-export const settled = (page: Page): Promise<void> =>
+/** Waits until the page has kept still for so long. A page that never does is looked at as it is. */
+export const settled = (page: Page, stillMs = 150): Promise<void> =>
   page.evaluate(
-    () =>
+    (wait) =>
       new Promise((resolve) => {
         const done = () => {
           watch.disconnect()
           resolve()
         }
-        let still = setTimeout(done, 150)
+        let still = setTimeout(done, wait)
         const watch = new MutationObserver(() => {
           clearTimeout(still)
-          still = setTimeout(done, 150)
+          still = setTimeout(done, wait)
         })
         watch.observe(document, { subtree: true, childList: true, attributes: true, characterData: true })
         setTimeout(done, 1500)
       }),
+    stillMs,
   )
+
+/** Waits until the page has taken its new size: what hears of it does so in the next frame, and changes the page in that or the one after. */
+export const resized = async (page: Page): Promise<void> => {
+  await page.evaluate(
+    () =>
+      new Promise((resolve) => {
+        requestAnimationFrame(() => requestAnimationFrame(() => resolve(undefined)))
+      }),
+  )
+  await settled(page, 20)
+}

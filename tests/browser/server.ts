@@ -15,8 +15,9 @@ class Listener {
     this.#respond = respond
   }
 
-  /** Starts, and gives the origin. */
+  /** Starts, if it is not running, and gives the origin. */
   async open(): Promise<string> {
+    if (this.#server !== undefined) return `http://localhost:${String(this.#port)}`
     const server = createServer(this.#respond)
     server.on('connect', (request: IncomingMessage, socket: Duplex) => {
       this.requests.push(request.url ?? '')
