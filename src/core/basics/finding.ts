@@ -17,6 +17,17 @@ export interface Finding {
 
 export type FindingCard = 'catch' | 'chambers' | 'walls' | 'openings' | 'ground' | 'trays' | 'place' | 'money' | 'build'
 
+/** Findings of one decision card, made from level, kind, numbers and what mends them. */
+export const findingsOn =
+  (card: FindingCard) =>
+  (level: Finding['level'], kind: string, args: Finding['args'] = {}, remedies: readonly Remedy[] = []): Finding => ({
+    level,
+    kind,
+    args,
+    card,
+    remedies,
+  })
+
 /** A number with its unit is formatted for the reader; a plain string is a message key or a proper value. */
 export type FindingArg =
   | string

@@ -12,6 +12,7 @@ export interface Dimension {
   readonly factor?: number
 }
 
+/** Every unit by its name, with what it is made of. */
 export const UNITS = {
   '1': {},
   piece: {},

@@ -3,12 +3,11 @@ import { leastCostCover } from './cover.ts'
 import { cutLengths } from './cut-lengths.ts'
 import { dealer, withoutSpare } from './cut-sheets.ts'
 import { cutUp, extent } from './cut-up.ts'
-import { type SheetItem } from './guillotine-table.ts'
 import { leastRollLength } from './roll-bound.ts'
 import { type CutPattern } from './length-job.ts'
 import { type JoinedPiece, type RollJob, type RollPlan, type RollProblem, type RollSection } from './roll-job.ts'
 import { sectionColumns } from './roll-sections.ts'
-import { inSquareMillimetres, isCount, isSize, type PieceProblem, pieceSizes } from './sheet-checks.ts'
+import { inSquareMillimetres, isCount, isSize, itemsOf, type PieceProblem, pieceSizes } from './sheet-checks.ts'
 import { type SheetPiece } from './sheet-job.ts'
 import { FIT_TICKS, toMetres, toTicks } from './ticks.ts'
 import { at, vectorOf } from './vector.ts'
@@ -43,13 +42,7 @@ export function cutRoll(job: RollJob): RollPlan {
   problems.push(...pieceProblems.map((p) => ({ ...p, piece: from[p.piece] ?? p.piece })))
   if (sizes.length === 0) return nothingFrom(job, problems)
 
-  const items: SheetItem[] = sizes.map((s) => ({
-    length: s.length + kerf,
-    width: s.width + kerf,
-    value: 0,
-    most: s.copies.length,
-    turns: s.turns,
-  }))
+  const items = itemsOf(sizes, kerf)
   const area = vectorOf(items.map((i) => inSquareMillimetres(i.length, i.width)))
   const acrossRoll = rollWidth + kerf + FIT_TICKS
   const covering = sectionColumns(acrossRoll, rollLength + kerf + FIT_TICKS, items, area)

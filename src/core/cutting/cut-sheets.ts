@@ -3,7 +3,7 @@ import { leastCostCover } from './cover.ts'
 import { cutUp } from './cut-up.ts'
 import { withinCounts } from './guillotine-limited.ts'
 import { type CutTree, type SheetItem } from './guillotine-table.ts'
-import { checkedSheets, inSquareMillimetres, type PieceSize } from './sheet-checks.ts'
+import { checkedSheets, inSquareMillimetres, itemsOf, type PieceSize } from './sheet-checks.ts'
 import { type CutSheet, type SheetJob, type SheetMethod, type SheetPlan, type SheetProblem } from './sheet-job.ts'
 import { type SheetBar, sheetColumns } from './sheet-patterns.ts'
 import { FIT_TICKS, toMetres } from './ticks.ts'
@@ -19,13 +19,7 @@ const DEFAULT_BUDGET = 100_000
 export function cutSheets(job: SheetJob): SheetPlan {
   const { sizes, sheets, kerf, measure, problems: found } = checkedSheets(job)
   const problems: SheetProblem[] = [...found]
-  const items: SheetItem[] = sizes.map((s) => ({
-    length: s.length + kerf,
-    width: s.width + kerf,
-    value: 0,
-    most: s.copies.length,
-    turns: s.turns,
-  }))
+  const items = itemsOf(sizes, kerf)
   const area = vectorOf(items.map((i) => inSquareMillimetres(i.length, i.width)))
   let row = items.length
   const bars = sheets.map((s): SheetBar => {

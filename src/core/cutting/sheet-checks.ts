@@ -1,3 +1,4 @@
+import { type SheetItem } from './guillotine-table.ts'
 import { type SheetJob, type SheetPiece, type SheetProblem } from './sheet-job.ts'
 import { FIT_TICKS, toTicks } from './ticks.ts'
 
@@ -76,6 +77,16 @@ export function pieceSizes(
     (a, b) => b.length * b.width - a.length * a.width || b.length - a.length || Number(a.turns) - Number(b.turns),
   )
 }
+
+/** The sizes as they are laid on a sheet or a roll, in ticks: each with one saw cut more, worth nothing yet, no more than are wanted. */
+export const itemsOf = (sizes: readonly PieceSize[], kerf: number): SheetItem[] =>
+  sizes.map((s) => ({
+    length: s.length + kerf,
+    width: s.width + kerf,
+    value: 0,
+    most: s.copies.length,
+    turns: s.turns,
+  }))
 
 /** The sound part of a job in whole numbers, and a problem for each unsound part of it. */
 export function checkedSheets(job: SheetJob): CheckedSheets {

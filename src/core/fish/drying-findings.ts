@@ -1,20 +1,9 @@
-import type { Finding } from '../basics/finding.ts'
+import { findingsOn, type Finding } from '../basics/finding.ts'
 import type { Plan } from '../plan/schema.ts'
 import { productAt } from './drying.ts'
 import { FISH_DATA } from './fish-data.ts'
 
-const finding = (
-  level: Finding['level'],
-  kind: string,
-  args: Finding['args'],
-  remedies: Finding['remedies'] = [],
-): Finding => ({
-  level,
-  kind,
-  args,
-  card: 'catch',
-  remedies,
-})
+const finding = findingsOn('catch')
 
 const dryFor = (hours: number): Finding['remedies'][number] => ({
   kind: 'set-dry-hours',

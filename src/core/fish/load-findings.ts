@@ -1,5 +1,5 @@
 import { lotsFor, wholeDown } from '../basics/count.ts'
-import type { Finding, FindingArg, Remedy } from '../basics/finding.ts'
+import { findingsOn, type Finding, type FindingArg, type Remedy } from '../basics/finding.ts'
 import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
 import { FISH_DATA } from './fish-data.ts'
@@ -9,18 +9,7 @@ import { TALL_STACK } from './tray-findings.ts'
 const kilograms = (value: number): FindingArg => ({ value, unit: 'kg' })
 const DAY_HOURS = 24
 
-const finding = (
-  level: Finding['level'],
-  kind: string,
-  args: Finding['args'],
-  remedies: readonly Remedy[] = [],
-): Finding => ({
-  level,
-  kind,
-  args,
-  card: 'catch',
-  remedies,
-})
+const finding = findingsOn('catch')
 
 /** Does the kiln carry the catch, are the seasons in order, and do the firings fit in a day? */
 export function loadFindings(plan: Plan, load: Omit<FishLoad, 'findings'>): Finding[] {

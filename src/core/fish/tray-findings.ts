@@ -1,5 +1,5 @@
 import { SAME_LENGTH_M, wholeModulesIn } from '../basics/count.ts'
-import type { Finding, FindingArg, Remedy } from '../basics/finding.ts'
+import { findingsOn, type Finding, type FindingArg, type Remedy } from '../basics/finding.ts'
 import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
 import { BEND_OF_SPAN, battensForSag, SAG_OF_RAIL } from './tray-strength.ts'
@@ -17,8 +17,9 @@ const USUAL_SETBACK_M = 0.03
 const LEAST_EDGE_M = 0.01
 /** Clear between the handles of neighbouring trays for a hand in a glove to close around one. Common practice. */
 const LEAST_HAND_M = 0.04
-/** Usual and greatest number of trays in a stack: FAO field reports have 4–5, 8 and at most 15. */
+/** Trays in a stack beyond which it is told: FAO field reports have 4–5, 8 and at most 15. */
 export const TALL_STACK = 12
+/** The most trays that a stack may have, by the same reports. */
 export const TALLEST_STACK = 15
 /** Loads are not lifted above the shoulder: about this high over the ground. From memory. */
 const SHOULDER_M = 1.4
@@ -37,12 +38,7 @@ const kilograms = (value: number): FindingArg => ({ value, unit: 'kg' })
 
 type Measured = Omit<TrayFrame, 'findings'>
 
-const finding = (
-  level: Finding['level'],
-  kind: string,
-  args: Finding['args'],
-  remedies: readonly Remedy[] = [],
-): Finding => ({ level, kind, args, card: 'trays', remedies })
+const finding = findingsOn('trays')
 
 /** Largest bearing m + r that the walls allow, m: the outer wall's edge, and on a shared wall half of what the gap leaves. */
 function roomForBearingM(

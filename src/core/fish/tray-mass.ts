@@ -3,7 +3,9 @@ import { CATALOGUE_TIMBER } from '../plan/catalogue.ts'
 import type { Plan } from '../plan/schema.ts'
 import type { TraySizes } from './tray-sizes.ts'
 
+/** Circumference of a circle over its width. */
 export const PI = cited('pi', '1', Math.PI, 'geometry')
+/** Standard weight of a kilogram, N/kg. */
 export const GRAVITY = cited('gravity', 'm/s2', 9.80665, 'si')
 const STEEL_DENSITY = cited('steel-density', 'kg/m3', 7850, 'is-723')
 

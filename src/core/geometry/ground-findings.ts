@@ -1,5 +1,5 @@
 import { lotsFor, modulesToCover, wholeNear } from '../basics/count.ts'
-import type { Finding, Remedy } from '../basics/finding.ts'
+import { findingsOn, type Finding, type Remedy } from '../basics/finding.ts'
 import { CATALOGUE_SOILS, soilOf } from '../plan/catalogue.ts'
 import { LIMITS } from '../plan/limits.ts'
 import type { Plan } from '../plan/schema.ts'
@@ -13,18 +13,8 @@ import { slopeByPegs, slopeReadings } from './slope-by-pegs.ts'
 
 const metres = (value: number) => ({ value, unit: 'm' as const })
 
-const finding = (
-  level: Finding['level'],
-  kind: string,
-  args: Finding['args'] = {},
-  remedies: readonly Remedy[] = [],
-): Finding => ({
-  level,
-  kind: `ground.${kind}`,
-  args,
-  card: 'ground',
-  remedies,
-})
+const onGround = findingsOn('ground')
+const finding: typeof onGround = (level, kind, ...more) => onGround(level, `ground.${kind}`, ...more)
 
 const remedy = (kind: string, args: Remedy['args'], set: Remedy['set']): Remedy => ({
   kind: `ground.${kind}`,

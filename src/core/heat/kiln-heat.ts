@@ -1,6 +1,6 @@
 import { wholeNear } from '../basics/count.ts'
 import type { Derived } from '../basics/derived.ts'
-import type { Finding } from '../basics/finding.ts'
+import { findingsOn, type Finding } from '../basics/finding.ts'
 import type { TrayFrame } from '../fish/tray-frame.ts'
 import type { Plan } from '../plan/schema.ts'
 import { airFindings } from './air-findings.ts'
@@ -38,19 +38,13 @@ export function kilnHeat(plan: Plan, frame: TrayFrame): KilnHeatReport {
   }
 }
 
-const finding = (level: Finding['level'], kind: string, args: Finding['args'], card: Finding['card']): Finding => ({
-  level,
-  kind,
-  args,
-  card,
-  remedies: [],
-})
+const finding = findingsOn('walls')
 
 /** The outer face against what a bare hand bears: a touch of a second, or a minute. Thresholds in the way of ISO 13732-1, from memory. */
 function outsideFinding({ cold, repeated }: FillingWorth): Finding {
   const degC = wholeNear(Math.max(cold.peakOutside.value, repeated.peakOutside.value))
   const { minuteDegC, secondDegC } = HEAT_DATA.burn
-  if (degC >= secondDegC) return finding('caution', 'outside-burns-touch', { degC, limit: secondDegC }, 'walls')
-  if (degC >= minuteDegC) return finding('caution', 'outside-burns-minute', { degC, limit: minuteDegC }, 'walls')
-  return finding('good', 'outside-bearable', { degC, limit: minuteDegC }, 'walls')
+  if (degC >= secondDegC) return finding('caution', 'outside-burns-touch', { degC, limit: secondDegC })
+  if (degC >= minuteDegC) return finding('caution', 'outside-burns-minute', { degC, limit: minuteDegC })
+  return finding('good', 'outside-bearable', { degC, limit: minuteDegC })
 }

@@ -49,6 +49,7 @@ export const ITEMS = {
 } as const satisfies Record<string, Item>
 
 export type ItemKey = keyof typeof ITEMS
+/** The keys of all items, in the order of the list. */
 export const ITEM_KEYS = Object.keys(ITEMS) as readonly ItemKey[]
 /** Whether a text names an item of the list. */
 export const isItemKey = (text: string): text is ItemKey => Object.hasOwn(ITEMS, text)

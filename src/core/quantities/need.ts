@@ -3,6 +3,7 @@ import type { ItemKey, ItemUnit } from './items.ts'
 
 /** Which part of the kiln a need is for; money is told apart by the same parts. */
 export type Section = 'ground' | 'walls' | 'heads' | 'fill' | 'trays' | 'shelter' | 'labour'
+/** The parts in the order of the work. */
 export const SECTIONS: readonly Section[] = ['ground', 'walls', 'heads', 'fill', 'trays', 'shelter', 'labour']
 
 /** A length to be cut, and how many of it. `label` is a message key that says what it becomes. */
