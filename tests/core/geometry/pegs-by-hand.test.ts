@@ -187,6 +187,13 @@ describe('the steps of pegging out, by hand', () => {
     expect(drawn('levels', pad)).toEqual({ cut: [600, 300, 100] })
   })
 
+  it('shows how area and concrete of a level footing come about', () => {
+    const { footing } = kilnGeometry(plan(), LEVELS)
+    expect(footing.area.formula).toBeTypeOf('string')
+    expect(footing.concrete.formula).toBeTypeOf('string')
+    expect(footing.concrete.value).toBeCloseTo(0.19872, 12)
+  })
+
   it('marks the walls in one pull of the tape', () => {
     expect(drawn('wall-marks')).toEqual({
       strings: AROUND,
@@ -308,6 +315,16 @@ describe('levels of a footing, by hand', () => {
     expect(just.riseAcross).toBeCloseTo(-0.0035, 12)
     expect(just.riseBack).toBeCloseTo(0, 12)
     expect(just.twistM).toBeCloseTo(0, 12)
+  })
+  // One corner 7 mm low, 1.75 on the mean: 10 − 1.75 would be 8.25 mm, but then the low corner would want 15.25.
+  it('one low corner thins the joints of all the others, so that nothing is raised', () => {
+    const { corners } = check(1.2, 1.207, 1.2, 1.2)
+    expect(corners.map(({ jointM, raiseM }) => [Math.round(jointM * 1e5), raiseM])).toEqual([
+      [800, 0],
+      [1500, 0],
+      [800, 0],
+      [800, 0],
+    ])
   })
   // One corner 8 mm low: the best plane through a rectangle leaves a quarter of it at each corner.
   it('one low corner is a twist of a quarter of it', () => {
