@@ -168,6 +168,8 @@ describe('bond, geometry of the units', () => {
       fine: 5000,
       coarse: 25_000,
       goodCuts: [],
+      closer: 230_000,
+      spare: 1,
       trim: 5000,
       loss: 3000,
       cutWorth: 0.15,

@@ -1,5 +1,6 @@
 import { toStep } from '../basics/count.ts'
-import { chooseWhole, type WholeScore } from './choosing.ts'
+import { chooseWhole } from './choosing.ts'
+import type { WholeScore } from './whole-laying.ts'
 import type { LayoutRequest } from './contract.ts'
 import { prepared } from './lay-out.ts'
 

@@ -1,4 +1,4 @@
-import type { WholeLaid } from './choosing.ts'
+import type { WholeLaid } from './whole-laying.ts'
 import type { LayoutChoices, RunExchange } from './layout-choices.ts'
 import { toMetres } from './micrometres.ts'
 

@@ -1,69 +1,19 @@
-import type { LayoutChoices } from './layout-choices.ts'
 import { choicesOf } from './choices.ts'
-import type { LaidWall, Look, Owns, Workshop } from './schemes.ts'
-import { backWall, crossWall, frontWall, looking, lookingAt, withFewer } from './schemes.ts'
+import { fittedBearings } from './fitted-bearings.ts'
 import { bearingsToTry, type Bearing } from './heads.ts'
-import { pairCuts } from './pairing.ts'
-
-/** All walls of one plan, laid. */
-export interface WholeLaid {
-  readonly owns: Owns
-  readonly bearing: Bearing
-  readonly front: LaidWall
-  readonly back: LaidWall
-  readonly left: LaidWall
-  readonly right: LaidWall
-  readonly divider: LaidWall | null
-}
-
-export interface WholeScore {
-  readonly breaches: number
-  readonly bought: number
-  readonly cuts: number
-  readonly cutLengths: number
-  readonly smallestLap: number
-}
-
-const addTo = (into: Map<number, number>, from: ReadonlyMap<number, number>, times: number): void => {
-  for (const [length, count] of from) into.set(length, (into.get(length) ?? 0) + count * times)
-}
-
-/** Each wall with the number of times it is built. */
-function wallsOf(whole: WholeLaid, chambers: number): readonly (readonly [LaidWall, number])[] {
-  const dividers: readonly (readonly [LaidWall, number])[] =
-    whole.divider === null ? [] : [[whole.divider, chambers - 1] as const]
-  return [[whole.front, 1], [whole.back, 1], [whole.left, 1], [whole.right, 1], ...dividers]
-}
-
-/** The whole plan's counts, cuts paired across all walls. */
-export function wholeScore(shop: Workshop, whole: WholeLaid): WholeScore {
-  const across = new Map<number, number>()
-  const along = new Map<number, number>()
-  let breaches = 0
-  let bought = 0
-  let cuts = 0
-  let smallestLap = Infinity
-  for (const [{ score }, times] of wallsOf(whole, shop.frame.chambers)) {
-    breaches += score.breaches * times
-    bought += score.whole * times
-    cuts += score.cuts * times
-    smallestLap = Math.min(smallestLap, score.smallestLap)
-    addTo(across, score.across, times)
-    addTo(along, score.along, times)
-  }
-  bought +=
-    pairCuts(across, shop.frame.unitLength, shop.loss).units + pairCuts(along, shop.frame.unitWidth, shop.loss).units
-  return { breaches, bought, cuts, cutLengths: across.size + along.size, smallestLap }
-}
-
-/** Smaller is better, in the order the layout is judged. */
-export const wholeOrder = (a: WholeScore, b: WholeScore, sought: 'units' | 'cuts'): number =>
-  a.breaches - b.breaches ||
-  (sought === 'cuts' ? a.cuts - b.cuts : 0) ||
-  a.bought - b.bought ||
-  a.cuts - b.cuts ||
-  a.cutLengths - b.cutLengths ||
-  b.smallestLap - a.smallestLap
+import { backWall, crossWall, frontWall } from './schemes.ts'
+import {
+  bestOf,
+  breachesOf,
+  chosenLooks,
+  layWhole,
+  pairedWhole,
+  sameLook,
+  wholeOrder,
+  type Chosen,
+  type WholeLaid,
+} from './whole-laying.ts'
+import { headFor, looking, withFewer, type LaidWall, type Look, type Owns, type Workshop } from './workshop.ts'
 
 /** Junction schemes: which parity of courses the front and back walls run through, at corners and at dividing walls. */
 function junctionSchemes(shop: Workshop): Owns[] {
@@ -85,88 +35,9 @@ function junctionSchemes(shop: Workshop): Owns[] {
   return schemes
 }
 
-/** How each wall is to be looked at. */
-export type Looks = Readonly<Record<keyof LayoutChoices['cutPlaces'], Look>>
-
-const sameLook = (look: Look): Looks => ({ front: look, back: look, left: look, right: look, divider: look })
-
-/** The looks that find again the layout chosen before. */
-export const chosenLooks = ({ cutPlaces, starts, thorough }: LayoutChoices): Looks => ({
-  front: lookingAt(cutPlaces.front, 0, thorough),
-  back: lookingAt(cutPlaces.back, starts.back, thorough),
-  left: lookingAt(cutPlaces.left, starts.left, thorough),
-  right: lookingAt(cutPlaces.right, starts.right, thorough),
-  divider: lookingAt(cutPlaces.divider, starts.divider, thorough),
-})
-
-type WallName = keyof LayoutChoices['cutPlaces']
-
-/** The ways of laying each wall under one scheme, best first. */
-type Ways = Readonly<Record<WallName, readonly LaidWall[]>>
-
-function waysUnder(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): Ways {
-  const { chambers } = shop.frame
-  return {
-    front: frontWall(shop, owns, bearing, looks.front),
-    back: backWall(shop, owns, looks.back),
-    left: crossWall(shop, 0, owns, bearing, looks.left),
-    right: crossWall(shop, chambers, owns, bearing, looks.right),
-    divider: chambers > 1 ? crossWall(shop, 1, owns, bearing, looks.divider) : [],
-  }
-}
-
-const bestOf = (ways: readonly LaidWall[]): LaidWall => {
-  const [first] = ways
-  if (first === undefined) throw new Error('a wall with no way of laying it')
-  return first
-}
-
-function firstWays(owns: Owns, bearing: Bearing, ways: Ways): WholeLaid {
-  return {
-    owns,
-    bearing,
-    front: bestOf(ways.front),
-    back: bestOf(ways.back),
-    left: bestOf(ways.left),
-    right: bestOf(ways.right),
-    divider: ways.divider[0] ?? null,
-  }
-}
-
-/** The best way of each wall under one junction scheme, cuts not yet paired across walls. */
-export const layWhole = (shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): WholeLaid =>
-  firstWays(owns, bearing, waysUnder(shop, owns, bearing, looks))
-
-/** Exchanges the way of one wall at a time as long as that makes the whole better, cuts paired across walls. */
-function pairedWhole(shop: Workshop, owns: Owns, bearing: Bearing, looks: Looks): Chosen {
-  const ways = waysUnder(shop, owns, bearing, looks)
-  let whole = firstWays(owns, bearing, ways)
-  let score = wholeScore(shop, whole)
-  let changed = true
-  while (changed) {
-    changed = false
-    for (const name of ['front', 'back', 'divider', 'left', 'right'] as const)
-      for (const way of ways[name]) {
-        if (way === whole[name]) continue
-        const other = { ...whole, [name]: way }
-        const otherScore = wholeScore(shop, other)
-        if (wholeOrder(otherScore, score, shop.sought) >= 0) continue
-        whole = other
-        score = otherScore
-        changed = true
-      }
-  }
-  return { whole, score }
-}
-
 /** What a single wall can tell: to see which schemes are worth pairing cuts for. */
 const rough = ({ score }: LaidWall, sought: Workshop['sought']): number =>
   score.breaches * 1e6 + score.units * 10 + score.cuts * (sought === 'cuts' ? 1000 : 0.01)
-
-export interface Chosen {
-  readonly whole: WholeLaid
-  readonly score: WholeScore
-}
 
 const LOOKED_AT_AGAIN = 3
 /** A longer bearing is looked at again where a glance finds it no worse than this, against the best so far looked at twice. */
@@ -211,6 +82,27 @@ function longerBearings(
   return [...at(over, inner.slice(0, 1)), ...at(outer, [askedInner]), ...at([askedOuter], inner), ...at(outer, inner)]
 }
 
+/** Bearings that bring the ends of the lintels onto the joints of a front that is laid. */
+function fittedTo(shop: Workshop, { front }: WholeLaid, asked: Bearing): Bearing[] {
+  const { outers, inners } = fittedBearings(shop.frame, headFor(shop, asked), front, asked)
+  return (outers.length === 0 ? [asked.outer] : outers).flatMap((outer) =>
+    (inners.length === 0 ? [asked.inner] : inners).map((inner) => ({ outer, inner })),
+  )
+}
+
+/** The bearing asked, or the fitted one that a glance at the front finds better. */
+function fittingBearing(shop: Workshop, owns: Owns, asked: Bearing): Bearing {
+  const glance = sameLook(looking('glance'))
+  const first = layWhole(shop, owns, asked, glance)
+  let best = { bearing: asked, breaches: breachesOf(shop, first) }
+  for (const bearing of fittedTo(shop, first, asked)) {
+    if (best.breaches === 0) break
+    const breaches = breachesOf(shop, layWhole(shop, owns, bearing, glance))
+    if (breaches < best.breaches) best = { bearing, breaches }
+  }
+  return best.bearing
+}
+
 /** The best of the plans tried so far, and how many. */
 export interface SearchStep {
   readonly tried: Chosen
@@ -239,8 +131,15 @@ export function* searched(shop: Workshop, effort: 'quick' | 'deep'): Generator<S
     done++
     return { tried: chosen, best, done, of }
   }
-  for (const owns of schemes) yield tried(owns, asked)
+  const isEnglish = shop.frame.bond === 'english'
+  for (const owns of schemes) {
+    if (best !== undefined && best.score.breaches === 0 && isEnglish && effort === 'quick') break
+    yield tried(owns, isEnglish ? fittingBearing(shop, owns, asked) : asked)
+  }
   if (best === undefined) throw new Error('no junction scheme')
+  if (!isEnglish && best.score.breaches > 0)
+    for (const bearing of fittedTo(shop, best.whole, asked))
+      if (best.score.breaches > 0) yield tried(best.whole.owns, bearing)
   const glance = sameLook(looking('glance'))
   // English bond turns as a whole: where the front lies in stretchers, so does the back.
   const turned = shop.frame.bond === 'english' ? 6 : 3
@@ -259,12 +158,6 @@ export function* searched(shop: Workshop, effort: 'quick' | 'deep'): Generator<S
   // Under lintels of another length other junctions may be the likeliest.
   const [likeliest] = rankedSchemes(shop, whole.bearing)
   if (likeliest !== undefined) yield tried(likeliest, whole.bearing)
-}
-
-const breachesOf = (shop: Workshop, whole: WholeLaid): number => {
-  let breaches = 0
-  for (const [{ score }, times] of wallsOf(whole, shop.frame.chambers)) breaches += score.breaches * times
-  return breaches
 }
 
 /** A row of more chambers is laid as this many are: the same junctions, bearings and ways of laying each wall. */

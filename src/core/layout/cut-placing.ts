@@ -14,6 +14,10 @@ export interface PieceRule {
   readonly coarse: number
   /** What is cut off where a unit gives two or three pieces of one length. */
   readonly goodCuts: readonly number[]
+  /** What a piece that turns one bond into the next takes off: a queen closer of a header, a half bat of a stretcher. */
+  readonly closer: number
+  /** Pieces more than the fewest that are worth trying: closers at both ends of a run of headers take up one between them. */
+  readonly spare: number
   /** A length for which the offcuts of other runs wait: nothing of it is lost. */
   readonly wanted?: number
   /** Least that a cut can take off. */
@@ -115,7 +119,7 @@ function perpendCosts(from: number, { rule, avoid, pieces, joint }: Share, into:
 }
 
 /** A cut piece: the cut itself, and half the share of a unit lost where only pieces of this one length come out of it. */
-function pieceCost(piece: number, { length, loss, cutWorth, wanted }: PieceRule): number {
+export function pieceCost(piece: number, { length, loss, cutWorth, wanted }: PieceRule): number {
   if (wanted !== undefined && wanted === piece) return cutWorth
   const perUnit = Math.max(1, Math.trunc((length + loss) / (piece + loss)))
   return cutWorth + LOST * (1 / perUnit - (piece + loss) / (length + loss))

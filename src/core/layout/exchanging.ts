@@ -1,9 +1,9 @@
-import type { Chosen, WholeLaid } from './choosing.ts'
-import { wholeOrder, wholeScore } from './choosing.ts'
+import type { Chosen, WholeLaid } from './whole-laying.ts'
+import { wholeOrder, wholeScore } from './whole-laying.ts'
 import type { RunExchange } from './layout-choices.ts'
 import { besides, laidWith, perpendsNear, type LaidShape } from './laid-wall.ts'
 import { fillWith, otherFills, type Fill } from './run-filling.ts'
-import type { LaidWall, Workshop } from './schemes.ts'
+import type { LaidWall, Workshop } from './workshop.ts'
 import { wallScore } from './wall-score.ts'
 
 export const WALL_NAMES = ['front', 'back', 'left', 'right', 'divider'] as const

@@ -123,7 +123,7 @@ function shortenings(
 }
 
 /** Fewest pieces that reach from end to end at the widest joint. */
-const fewestPieces = (rule: PieceRule, run: number, ends: number): number =>
+export const fewestPieces = (rule: PieceRule, run: number, ends: number): number =>
   Math.max(1, Math.trunc((run + (1 - ends) * rule.jointMax - 1 - SLACK_UM) / (rule.length + rule.jointMax)) + 1)
 
 /**

@@ -1,5 +1,6 @@
 import { choicesOf } from './choices.ts'
-import { chooseWhole, searched, wholeOrder, type Chosen } from './choosing.ts'
+import { chooseWhole, searched } from './choosing.ts'
+import { wholeOrder, type Chosen } from './whole-laying.ts'
 import { exchanged, WALL_NAMES, type Exchanged } from './exchanging.ts'
 import type { LayoutRequest } from './contract.ts'
 import type { LayoutChoices } from './layout-choices.ts'

@@ -4,7 +4,7 @@ import { junctionAt, type Frame } from './frame.ts'
 import type { LaidShape } from './laid-wall.ts'
 import type { Levels } from './levels.ts'
 import { toMetres } from './micrometres.ts'
-import type { WholeLaid } from './choosing.ts'
+import type { WholeLaid } from './whole-laying.ts'
 
 /** One piece of a course in plan, micrometres; the pattern of a course is stamped at each of its levels. */
 export interface PlanPiece {
