@@ -16,7 +16,7 @@ export interface Stretch {
 
 /** What a step along a course ends at: a free edge, a perpend that the pieces place, or one that no piece can move. */
 export const EDGE = 0
-export const PLACED = 1
+const PLACED = 1
 export const FIXED = 2
 
 /**
