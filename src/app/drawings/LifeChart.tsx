@@ -42,7 +42,7 @@ export function LifeBar({ life: { fromYears, toYears, likeness } }: { readonly l
   )
 }
 
-/** The years below the bars. */
+/** The years over the bars. */
 export function LifeYears({ text }: { readonly text: (years: number) => string }) {
   return (
     <svg className="ink chart" viewBox={`-4 0 ${String(WIDTH + 8)} 20`} aria-hidden="true">

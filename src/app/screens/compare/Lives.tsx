@@ -10,6 +10,7 @@ export function Lives({ rows }: { readonly rows: readonly CompareRow[] }) {
   return (
     <>
       <Patterns />
+      <LifeYears text={(years) => (years === 0 ? '0' : say('compare.years', { count: years }))} />
       <ul>
         {rows.map(({ unit, lives }) => (
           <li key={unit.key} className="life">
@@ -26,7 +27,6 @@ export function Lives({ rows }: { readonly rows: readonly CompareRow[] }) {
           </li>
         ))}
       </ul>
-      <LifeYears text={(years) => (years === 0 ? '0' : say('compare.years', { count: years }))} />
       <p className="quiet">{say('compare.lives-key')}</p>
     </>
   )
