@@ -348,6 +348,49 @@ describe('a file', () => {
     expect(await open(b, file)).toBe(id)
   })
 
+  it(
+    'of the changes alone is small, is refused where the plan is not, and joins where it is',
+    { timeout: 120_000 },
+    async () => {
+      const a = await offlinePhone('Officer')
+      const file = await seasonPlan('Handed on in parts')
+      const id = await open(a, file)
+      await handOver(a, id)
+      const take = async (button: RegExp, name: string) => {
+        const downloading = a.waitForEvent('download')
+        await a.getByRole('button', { name: button }).click()
+        const taken = path.join(folder, name)
+        await (await downloading).saveAs(taken)
+        return taken
+      }
+      const whole = await take(/^As a file, [\d.]+ kB$/, 'whole.json')
+      await a.getByRole('button', { name: 'The other phone has it' }).click()
+      await a.getByText(/^Nothing has changed since/).waitFor()
+      expect(await a.getByRole('button', { name: 'The other phone has it' }).isDisabled()).toBe(true)
+      await goTo(a, `#/plan/${id}/plan`)
+      await rename(a, 'Renamed on the first phone')
+      await handOver(a, id)
+      await a.getByRole('radio', { name: /^Changes since/ }).check({ force: true })
+      const changes = await take(/^As a file, \d+ bytes$/, 'changes.json')
+      expect((await readFile(changes)).length).toBeLessThan(500)
+
+      const b = await offlinePhone('Mason')
+      await b.getByLabel('Open file').setInputFiles(changes)
+      await b
+        .getByRole('alert')
+        .getByText(/Ask for the whole plan/)
+        .waitFor()
+      expect(await accessibilityFaults(b)).toEqual([])
+      await b.getByRole('dialog').getByRole('button', { name: 'Close' }).click()
+      await b.getByText('No plans here yet').waitFor()
+      expect(await open(b, whole)).toBe(id)
+      await b.getByRole('heading', { level: 1, name: 'Handed on in parts' }).waitFor()
+      await goTo(b, '#/')
+      await b.getByLabel('Open file').setInputFiles(changes)
+      await b.getByRole('heading', { level: 1, name: 'Renamed on the first phone' }).waitFor()
+    },
+  )
+
   it('of all plans is the copy that the front page asks for, and brings them back after everything was erased', async () => {
     const a = await offlinePhone('Officer')
     await open(a, await seasonPlan('To be kept'))

@@ -42,7 +42,7 @@ describe('the look', () => {
     await page.getByRole('radio', { name: 'Sun' }).check()
     expect(await page.locator('html').getAttribute('data-theme')).toBe('sun')
     await page.reload()
-    await page.getByRole('heading', { name: 'Units and light' }).waitFor()
+    await page.getByRole('heading', { name: 'Settings' }).waitFor()
     expect(await page.locator('html').getAttribute('data-theme')).toBe('sun')
     expect(await page.evaluate(() => getComputedStyle(document.body).backgroundColor)).toBe('rgb(255, 255, 255)')
     await page.getByRole('radio', { name: 'As phone' }).check()

@@ -245,6 +245,47 @@ describe('an office’s server', () => {
   )
 
   it(
+    'sends a plan that somebody waits for: it is told as on its way, and opens when it comes',
+    { timeout: 120_000 },
+    async () => {
+      await office.start()
+      const a = await phoneNamed('Officer')
+      await join(a)
+      await a.getByText(/^Joined/).waitFor()
+      await goTo(a, '#/')
+      await a.getByRole('button', { name: 'Example' }).click()
+      await a
+        .getByRole('dialog')
+        .getByRole('button', { name: /hollow block/ })
+        .click()
+      await a.getByRole('link', { name: /^Walls/ }).waitFor()
+      const id = await a.evaluate(() => window.location.hash.split('/')[2] ?? '')
+      const name = (await a.getByRole('heading', { level: 1 }).textContent()) ?? ''
+
+      const b = await phoneNamed('Mason')
+      await goTo(b, `#/plan/${id}/build`)
+      await b.getByRole('heading', { name: 'This plan is not on this phone' }).waitFor()
+      const cable = await join(b)
+      await b.getByText(/^Joined/).waitFor()
+      await goTo(b, `#/plan/${id}/build`)
+      await b.getByRole('heading', { name: 'This plan has not arrived yet' }).waitFor()
+      await b.getByText(/^Joined\. No plan is shared yet/).waitFor()
+      expect(await accessibilityFaults(b)).toEqual([])
+      cable.cut()
+      await b.getByText(/^The office cannot be reached now/).waitFor()
+      await goTo(a, `#/hand-over/${id}`)
+      await a.getByRole('button', { name: 'Put it in the office’s programme' }).click()
+      await b.getByRole('link', { name: 'To the plans on this phone' }).click()
+      await b.getByRole('heading', { name: 'Plans on this phone' }).waitFor()
+      await goTo(b, `#/plan/${id}/build`)
+      await b.getByRole('heading', { name: 'This plan has not arrived yet' }).waitFor()
+      cable.isCut = false
+      await b.getByRole('heading', { level: 1, name }).waitFor({ timeout: 60_000 })
+      expect(await b.evaluate(() => window.location.hash)).toBe(`#/plan/${id}/build`)
+    },
+  )
+
+  it(
     'takes no other key, sends nothing then, and private names stay at home unless chosen',
     { timeout: 120_000 },
     async () => {

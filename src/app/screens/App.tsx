@@ -95,6 +95,8 @@ function Screen({ route }: { readonly route: Route }) {
   const storage = useApp((state) => state.storage)
   const erased = useApp((state) => state.erased)
   if (erased !== null) return <Erased erased={erased} />
+  // The page for faults says so and lets one start again; to wait on would be to wait for ever.
+  if (phase === 'failed') throw new Error('the plans could not be read')
   if (phase === 'loading') {
     return <Waiting text={say(storage === 'blocked' ? 'keeping.storage.blocked' : 'app.opening')} />
   }

@@ -27,7 +27,10 @@ import { store } from './store.ts'
 /** Opens the phone's database and fills the list; nothing can be written before it has answered. */
 export async function startApp(): Promise<void> {
   followOffline(isSafeToReload)
-  await keeper()
+  await keeper().catch((fault: unknown) => {
+    store.setState({ phase: 'failed' })
+    throw fault
+  })
   window.addEventListener('beforeunload', warnOfLoss)
   document.addEventListener('visibilitychange', wakeUp)
   await goOnWithOffice()

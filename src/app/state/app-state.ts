@@ -5,7 +5,8 @@ import type { OfficeState } from '../../device/sharing/office/office-state.ts'
 import type { Saving } from '../../device/database/saver.ts'
 
 /**
- * One plan on the front page. `plan` is for drawing it: its collections (offers, records) may be empty. It is null where its data could not be read: it is kept untouched and can be exported raw.
+ * One plan on the front page. `plan` is for drawing it: its collections (offers, records) may be empty. It is null where its data could not be read, which
+ * `trouble` says: it is kept untouched and can be exported raw. Without trouble it has not been looked into yet.
  */
 export interface PlanRow {
   readonly id: string
@@ -43,8 +44,8 @@ export interface Notice {
 }
 
 export interface AppState {
-  /** 'loading' until the database has answered; nothing may be written before. */
-  readonly phase: 'loading' | 'ready'
+  /** 'loading' until the database has answered; nothing may be written before. 'failed': it opened and then could not be read. */
+  readonly phase: 'loading' | 'ready' | 'failed'
   /** Where plans are kept. 'blocked': another tab with another version holds the database; the app waits for it. */
   readonly storage: 'asking' | 'blocked' | Storage
   /** Newest first. */

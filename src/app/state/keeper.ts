@@ -8,7 +8,7 @@ import type { Result } from '../../core/basics/result.ts'
 import type { OpenPlan, PlanRow } from './app-state.ts'
 import { documents } from './documents-later.ts'
 import { notify } from './notices.ts'
-import { newestFirst, planRow } from './plan-rows.ts'
+import { isUnread, newestFirst, planRow, rowsInParts, unreadRow } from './plan-rows.ts'
 import { store } from './store.ts'
 
 const DELETED_KEPT_MS = 30 * 86_400_000
@@ -64,12 +64,23 @@ async function start(): Promise<Keeper> {
   const made: Keeper = { shelf, tabs, sessions, around: { shelf, tabs, onChange: publish, phone } }
   const [stored] = await Promise.all([shelf.rows(), readNotes(shelf)])
   store.setState({ storage })
-  await listRows(made, stored)
+  const [first, others] = inTwo(stored.filter(({ deletedAtMs }) => deletedAtMs === null))
+  const seen = await Promise.all(first.map((row) => planRow(row, shelf)))
+  store.setState({ rows: newestFirst([...seen, ...others.map(unreadRow)]) })
   started = made
   store.setState({ phase: 'ready' })
+  void readOthers(others)
   // Nobody waits for it, and what it could not take away it finds again at the next start.
   removeLongDeleted(shelf, stored).catch(() => {})
   return made
+
+  async function readOthers(others: readonly StoredRow[]) {
+    if (others.length === 0) return
+    const read = new Map((await rowsInParts(others, shelf)).map((row) => [row.id, row]))
+    if (started !== made) return
+    const rows = store.getState().rows.map((row) => (isUnread(row) ? (read.get(row.id) ?? row) : row))
+    store.setState({ rows })
+  }
 
   function publish(session: PlanSession) {
     for (const heed of heeding) heed(session)
@@ -128,9 +139,19 @@ function showRow(session: PlanSession): void {
   store.setState({ rows: newestFirst([...rows.filter(({ id }) => id !== session.id), row]) })
 }
 
-/** Puts what the shelf has, read again unless it is given, in the list of plans; plans at work stand in it as they are now, saved or not. */
-export async function listRows({ shelf, sessions }: Keeper, given?: readonly StoredRow[]): Promise<void> {
-  const stored = given ?? (await shelf.rows())
+/** As many as the largest screen shows at first are looked into before anything is shown. */
+const FIRST = 12
+
+/** The newest rows, and the others. */
+function inTwo(stored: readonly StoredRow[]): readonly [readonly StoredRow[], readonly StoredRow[]] {
+  const order = new Map(newestFirst(stored.map(unreadRow)).map(({ id }, index) => [id, index]))
+  const isFirst = ({ id }: StoredRow) => (order.get(id) ?? 0) < FIRST
+  return [stored.filter(isFirst), stored.filter((row) => !isFirst(row))]
+}
+
+/** Reads the list of plans from the shelf again; plans at work stand in it as they are now, saved or not. */
+export async function listRows({ shelf, sessions }: Keeper): Promise<void> {
+  const stored = await shelf.rows()
   const kept = await Promise.all(
     stored.filter(({ deletedAtMs }) => deletedAtMs === null).map((row) => planRow(row, shelf)),
   )

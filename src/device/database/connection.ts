@@ -49,7 +49,7 @@ export interface Stores extends DBSchema {
   receipts: { key: string; value: StoredReceipt; indexes: { planId: string } }
 }
 
-type Database = IDBPDatabase<Stores>
+export type Database = IDBPDatabase<Stores>
 
 /** Why the database did not do what was asked. 'blocked': another tab with another version of the app holds it. */
 export type KeepingTrouble = 'full' | 'blocked' | 'failed'

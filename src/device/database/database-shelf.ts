@@ -1,4 +1,4 @@
-import { both, troubleOf, type Connection } from './connection.ts'
+import { both, troubleOf, type Connection, type Database, type StoredRow } from './connection.ts'
 import { MOST_COPIES, type MoneyShelf, type SaveOutcome, type Shelf } from './shelf.ts'
 
 /** Stored changes of one plan beyond which they are joined into one. */
@@ -16,13 +16,27 @@ async function outcomeOf(work: Promise<unknown>): Promise<SaveOutcome> {
   }
 }
 
+/** Where the browser cannot read one of the rows it gives none of them: then each is asked for alone, and that one stands there by its id. */
+async function rowByRow(database: Database): Promise<StoredRow[]> {
+  const ids = await database.getAllKeys('plans')
+  const unread = (id: string): StoredRow => ({ id, name: id, savedAtMs: 0, plan: null, deletedAtMs: null })
+  return Promise.all(
+    ids.map((id) =>
+      database.get('plans', id).then(
+        (row) => row ?? unread(id),
+        () => unread(id),
+      ),
+    ),
+  )
+}
+
 /** Plans in the phone's database. */
 export function databaseShelf(connection: Connection): Shelf {
   const { ask } = connection
   return {
     ...databaseMoney(connection),
     isLasting: true,
-    rows: () => ask((database) => database.getAll('plans')),
+    rows: () => ask((database) => database.getAll('plans').catch(() => rowByRow(database))),
     updates: (planId) =>
       ask(async (database) =>
         (await database.getAllFromIndex('updates', 'planId', planId)).map((stored) => stored.bytes),

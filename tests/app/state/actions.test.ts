@@ -197,6 +197,24 @@ describe('the plans on this phone', () => {
     expect(open().id).toBe(a)
   })
 
+  it('of a long list are all there by name at once, the newest looked into first, and a damaged one hides none', async () => {
+    for (let number = 0; number < 60; number++) {
+      const id = `plan-${String(number)}`
+      const plan: unknown = number % 25 === 7 ? { format: 'rubbish' } : planOf(id)
+      await putRow({ id, name: id, savedAtMs: number + 1, plan, deletedAtMs: null })
+    }
+    await startApp()
+    const first = store.getState().rows
+    expect(first.map(({ id }) => id)).toEqual(Array.from({ length: 60 }, (_, at) => `plan-${String(59 - at)}`))
+    expect(first.slice(0, 12).every(({ plan, trouble }) => plan !== null || trouble !== null)).toBe(true)
+    await renamePlan('plan-59', 'Renamed meanwhile')
+    await vi.waitUntil(() => store.getState().rows.every(({ plan, trouble }) => plan !== null || trouble !== null))
+    const { rows } = store.getState()
+    expect(rows).toHaveLength(60)
+    expect(rows.filter(({ trouble }) => trouble !== null).map(({ id }) => id)).toEqual(['plan-57', 'plan-32', 'plan-7'])
+    expect(rows.find(({ id }) => id === 'plan-5')?.plan).toEqual(planOf('plan-5'))
+  })
+
   it('are never hidden by one that cannot be read, and that one is kept and handed on as it is', async () => {
     const plan = planOf('good')
     const row = (id: string, raw: unknown): StoredRow => ({ id, name: id, savedAtMs: 1, plan: raw, deletedAtMs: null })

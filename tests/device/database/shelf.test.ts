@@ -1,7 +1,7 @@
 import 'fake-indexeddb/auto'
 import { IDBFactory } from 'fake-indexeddb'
 import { openDB } from 'idb'
-import { beforeEach, describe, expect, it, vi } from 'vitest'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import * as Y from 'yjs'
 import { compacted } from '../../../src/device/database/compact.ts'
 import { connect, DATABASE_NAME, troubleOf, type StoredRow } from '../../../src/device/database/connection.ts'
@@ -84,6 +84,30 @@ describe.each([
     await shelf.putRow({ ...rowOf('a'), deletedAtMs: 5 })
     await shelf.freshenRow(rowOf('a', 9))
     expect(await shelf.rows()).toEqual([{ ...rowOf('a'), deletedAtMs: 5 }])
+  })
+})
+
+describe('a row that the browser itself cannot read', () => {
+  afterEach(() => {
+    vi.restoreAllMocks()
+  })
+
+  it('hides no other, and stands in the list by its id', async () => {
+    const shelf = databaseShelf(connect())
+    for (const id of ['a', 'b', 'c']) await saveNew(shelf, id)
+    const fault = (): never => {
+      throw new DOMException('Failed to read large IndexedDB value', 'DataError')
+    }
+    vi.spyOn(IDBObjectStore.prototype, 'getAll').mockImplementation(fault)
+    const get = IDBObjectStore.prototype.get
+    vi.spyOn(IDBObjectStore.prototype, 'get').mockImplementation(function (this: IDBObjectStore, key) {
+      return key === 'b' ? fault() : get.call(this, key)
+    })
+    expect(await shelf.rows()).toEqual([
+      rowOf('a'),
+      { id: 'b', name: 'b', savedAtMs: 0, plan: null, deletedAtMs: null },
+      rowOf('c'),
+    ])
   })
 })
 

@@ -13,7 +13,9 @@ export function BackUpNudge() {
   const nowMs = useNow()
   const rows = useApp((state) => state.rows)
   const last = useApp((state) => state.backedUpAtMs)
-  const worked = rows.filter(({ plan, savedAtMs }) => plan?.example !== true && savedAtMs > (last ?? 0))
+  const worked = rows.filter(
+    ({ plan, trouble, savedAtMs }) => (plan?.example === false || trouble !== null) && savedAtMs > (last ?? 0),
+  )
   if (worked.length === 0 || (last !== null && nowMs - last < WEEK_MS)) return null
   return (
     <NoticeBox icon="saved" action={<BackUpButton />}>

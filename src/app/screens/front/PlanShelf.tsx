@@ -6,6 +6,7 @@ import { Button } from '../../parts/Button.tsx'
 import { Icon } from '../../parts/Icon.tsx'
 import { useSeen } from '../../parts/use-seen.ts'
 import type { PlanRow } from '../../state/app-state.ts'
+import { isUnread } from '../../state/plan-rows.ts'
 import { showWhen } from '../../words/dates.ts'
 import { useWords } from '../../words/use-words.tsx'
 import { wordsFor } from '../../words/words.ts'
@@ -36,7 +37,8 @@ export function PlanShelf({
 }) {
   const unitsPerM = useMemo(() => scaleFor(rows), [rows])
   const nowMs = useNow()
-  const shown = useDeferredValue(rows, rows.slice(0, AT_FIRST))
+  const read = useMemo(() => rows.filter((row) => !isUnread(row)), [rows])
+  const shown = useDeferredValue(read, read.slice(0, AT_FIRST))
   return (
     <ul className="shelves">
       {shown.map((row, index) => (
