@@ -99,7 +99,8 @@ describe('a row that the browser itself cannot read', () => {
       throw new DOMException('Failed to read large IndexedDB value', 'DataError')
     }
     vi.spyOn(IDBObjectStore.prototype, 'getAll').mockImplementation(fault)
-    const get = IDBObjectStore.prototype.get
+    type Get = (this: IDBObjectStore, key: IDBValidKey | IDBKeyRange) => IDBRequest<unknown>
+    const get = Reflect.get(IDBObjectStore.prototype, 'get') as Get
     vi.spyOn(IDBObjectStore.prototype, 'get').mockImplementation(function (this: IDBObjectStore, key) {
       return key === 'b' ? fault() : get.call(this, key)
     })
