@@ -221,7 +221,8 @@ describe('the phone’s database', () => {
       'By the landing': true,
       Damaged: false,
       Newer: false,
-      'Row damaged, document whole': true,
+      // The document is whole, and it decides: also what the plan is called.
+      [plan.name]: true,
     })
     const rows = await again.evaluate(() => window.keeping.store.getState().rows)
     expect(rows.find(({ name }) => name === 'Newer')?.trouble).toEqual({ kind: 'newer', theirVersion: 9 })
