@@ -87,7 +87,7 @@ async function timed(count: number): Promise<Required<Seen>> {
   const page = await context.newPage()
   await page.goto(url)
   await page.waitForFunction(() => (globalThis as unknown as { seen: Seen }).seen.firstMs !== undefined)
-  await expect.poll(() => page.locator('.shelf').count()).toBe(count)
+  await expect.poll(() => page.locator('.shelf').count(), { timeout: 20_000 }).toBe(count)
   const { firstMs = NaN, allMs = NaN } = await seenOn(page)
   await page.close()
   return { firstMs, allMs }
@@ -141,7 +141,7 @@ describe('the front page of five hundred plans', () => {
     const again = await context.newPage()
     await again.goto(url)
     await again.getByText('Plan 499').waitFor()
-    await expect.poll(() => again.locator('.shelf').count()).toBe(PLANS)
+    await expect.poll(() => again.locator('.shelf').count(), { timeout: 20_000 }).toBe(PLANS)
     expect(await drawn(again)).toBeLessThan(40)
     const last = again.locator('.shelf').last()
     expect(await last.locator('path').count()).toBeLessThanOrEqual(1)
