@@ -1,9 +1,8 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import path from 'node:path'
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
-import { complaints, launch, phone } from './browser.ts'
-import { AppServer } from './server.ts'
+import { describe, expect, inject, it } from 'vitest'
+import { complaints, phone } from './browser.ts'
+import { browser, serveApp, url } from './served.ts'
 
 /**
  * What the oldest supported browsers (Chrome and WebView 109, Safari 15.4, Firefox 115) do not all have. Versions: MDN browser-compat-data,
@@ -30,19 +29,7 @@ const BEYOND_CSS: readonly (readonly [string, RegExp])[] = [
   ['text-wrap', /text-wrap:\s*(balance|pretty)/],
 ]
 
-let browser: Browser
-let server: AppServer
-let url: string
-
-beforeAll(async () => {
-  browser = await launch()
-  server = new AppServer(inject('appA'))
-  url = await server.open()
-})
-afterAll(async () => {
-  await browser.close()
-  await server.close()
-})
+serveApp('once')
 
 const built = (ending: string) => {
   const folder = path.join(inject('appA'), 'assets')

@@ -1,34 +1,23 @@
 import { readFile } from 'node:fs/promises'
 import path from 'node:path'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
-import { complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer } from './server.ts'
+import type { BrowserContext, Page } from 'playwright-core'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import { complaints, phone, waitForOffline } from './browser.ts'
+import { browser, serveApp, url } from './served.ts'
 
 const PLANS = 500
 const TURNS = 9
 /** Rows that no version of the app ever wrote. */
 const DAMAGED: readonly unknown[] = [null, { format: 'kilnwright', version: 2, chambers: 'many' }, '<b>']
 
-let browser: Browser
-let server: AppServer
-let url: string
 let context: BrowserContext
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
+serveApp('each')
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  url = await server.open()
   context = await phone(browser)
 })
 afterEach(async () => {
   const found = complaints(context)
   await context.close()
-  await server.close()
   // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a test was about, nothing may have broken on the way
   expect(found).toEqual([])
 })

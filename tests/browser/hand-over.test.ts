@@ -3,22 +3,19 @@ import { createRequire } from 'node:module'
 import os from 'node:os'
 import path from 'node:path'
 import { decodeQR } from 'qr/decode.js'
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest'
 import { prepareZXingModule, readBarcodes } from 'zxing-wasm/reader'
 import { accessibilityFaults } from './accessibility.ts'
 import { complaints, launch, phone, waitForOffline } from './browser.ts'
 import { asImageData, luckFrom, photographed, worn, writeFilm, type GreyPicture } from './code-pictures.ts'
-import { AppServer } from './server.ts'
+import { browser, serveApp, server, url } from './served.ts'
 
-let browser: Browser
-let server: AppServer
-let url: string
 let folder: string
 let phones: BrowserContext[] = []
 
+serveApp('each')
 beforeAll(async () => {
-  browser = await launch()
   folder = await mkdtemp(path.join(os.tmpdir(), 'hand-over-'))
   const wasm = createRequire(import.meta.url).resolve('zxing-wasm/reader/zxing_reader.wasm')
   await prepareZXingModule({
@@ -27,18 +24,14 @@ beforeAll(async () => {
   })
 })
 afterAll(async () => {
-  await browser.close()
   await rm(folder, { recursive: true })
 })
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  url = await server.open()
   phones = []
 })
 afterEach(async () => {
   const found = phones.flatMap((one) => [...complaints(one)])
   for (const one of phones) await one.close()
-  await server.close()
   // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a journey was about, nothing may have gone wrong on the way
   expect(found).toEqual([])
 })

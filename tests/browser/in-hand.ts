@@ -1,22 +1,20 @@
-import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, expect, inject } from 'vitest'
-import { complaints, launch, phone, waitForOffline } from './browser.ts'
+import type { BrowserContext, BrowserContextOptions, Page } from 'playwright-core'
+import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest'
+import { complaints, phone, waitForOffline } from './browser.ts'
 import type { Examples } from './screens.ts'
-import { AppServer } from './server.ts'
+import { browser, serveApp, server, url } from './served.ts'
+
+export { browser, server, url } from './served.ts'
 
 // What the test that runs now holds in its hand.
-export let browser: Browser
-export let server: AppServer
 export let context: BrowserContext
 export let page: Page
-/** Where the app was opened. */
-export let url: string
 
 /** Opens an example from the front page. */
-export async function openExample(name: RegExp): Promise<void> {
-  await page.getByRole('button', { name: 'Example' }).click()
-  await page.getByRole('dialog').getByRole('button', { name }).click()
-  await page.getByRole('link', { name: /^Walls/ }).waitFor()
+export async function openExample(name: RegExp, at: Page = page): Promise<void> {
+  await at.getByRole('button', { name: 'Example' }).click()
+  await at.getByRole('dialog').getByRole('button', { name }).click()
+  await at.getByRole('link', { name: /^Walls/ }).waitFor()
 }
 
 /** Opens two examples, one after the other, and says by which ids they go. */
@@ -50,10 +48,8 @@ export function takeInHand({
   timeoutMs = 8000,
   ...options
 }: BrowserContextOptions & { timeoutMs?: number } = {}): void {
+  serveApp('once')
   beforeAll(async () => {
-    browser = await launch()
-    server = new AppServer(inject('appA'))
-    url = await server.open()
     context = await phone(browser, options)
     context.on('request', (request) => {
       if (/^(https?|wss?):/.test(request.url()) && new URL(request.url()).origin !== url)
@@ -70,8 +66,6 @@ export function takeInHand({
   })
   afterAll(async () => {
     await context.close()
-    await browser.close()
-    await server.close()
   })
   beforeEach(async () => {
     isOffline = false

@@ -5,18 +5,10 @@ import path from 'node:path'
 import { promisify } from 'node:util'
 import type { Browser, BrowserContext, Page } from 'playwright-core'
 import { afterAll, afterEach, beforeAll, beforeEach, expect } from 'vitest'
+import { FIRST } from '../app/state/first-answers.ts'
 import { complaints, launch, phone } from './browser.ts'
 import { AppServer } from './server.ts'
 import type {} from './keeping-page/main.ts'
-
-/** The answers that the plans of these tests begin with. */
-export const FIRST = {
-  name: 'By the landing',
-  freshKgPerDay: 60,
-  unitKey: 'hollow-450-150-225',
-  soil: 'clay-firm',
-  currency: { code: 'XXX', digits: 2 },
-}
 
 export interface KeepingPhone {
   readonly browser: Browser

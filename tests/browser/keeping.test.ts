@@ -3,8 +3,8 @@ import type { BrowserContext, Page } from 'playwright-core'
 import { beforeEach, describe, expect, it } from 'vitest'
 import { tellFault } from '../faults.ts'
 import { complaints, phone, waitForOffline } from './browser.ts'
+import { FIRST } from '../app/state/first-answers.ts'
 import {
-  FIRST,
   keepingPhone,
   nameIn,
   open,

@@ -1,24 +1,12 @@
-import type { Browser, BrowserContext } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
+import type { BrowserContext } from 'playwright-core'
+import { describe, expect, it } from 'vitest'
 import { messagesOf, packWords } from '../../.ci/words-plugin.ts'
 import { tooSmall } from './accessibility.ts'
-import { complaints, launch, phone } from './browser.ts'
+import { complaints, phone } from './browser.ts'
 import { whatDoesNotFit } from './fit.ts'
-import { AppServer } from './server.ts'
+import { browser, serveApp, url } from './served.ts'
 
-let browser: Browser
-let server: AppServer
-let url: string
-
-beforeAll(async () => {
-  browser = await launch()
-  server = new AppServer(inject('appA'))
-  url = await server.open()
-})
-afterAll(async () => {
-  await browser.close()
-  await server.close()
-})
+serveApp('once')
 
 const MARKS: Readonly<Record<string, string>> = { a: 'á', e: 'ë', i: 'ï', o: 'ö', u: 'ü', c: 'ç', n: 'ñ', y: 'ý' }
 

@@ -1,22 +1,9 @@
-import type { Browser } from 'playwright-core'
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { launch, phone } from './browser.ts'
-import { AppServer } from './server.ts'
+import { phone } from './browser.ts'
+import { browser, serveApp, url } from './served.ts'
 
-let browser: Browser
-let server: AppServer
-let url: string
-
-beforeAll(async () => {
-  browser = await launch()
-  server = new AppServer(inject('appA'))
-  url = await server.open()
-})
-afterAll(async () => {
-  await browser.close()
-  await server.close()
-})
+serveApp('once')
 
 describe('the look', () => {
   it('shows all drawings side by side where there is room, and one at a time in the hand', async () => {

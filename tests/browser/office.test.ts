@@ -5,11 +5,12 @@ import net from 'node:net'
 import os from 'node:os'
 import path from 'node:path'
 import { createInterface } from 'node:readline'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
+import type { BrowserContext, Page } from 'playwright-core'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
 import { accessibilityFaults } from './accessibility.ts'
-import { launch, phone, waitForOffline } from './browser.ts'
-import { AppServer } from './server.ts'
+import { phone, waitForOffline } from './browser.ts'
+import { openExample } from './in-hand.ts'
+import { browser, serveApp, url } from './served.ts'
 
 const KEY = 'a key for the test, invented'
 
@@ -97,24 +98,14 @@ async function freePort(): Promise<number> {
   return port
 }
 
-let browser: Browser
-let server: AppServer
-let url: string
 let folder: string
 let office: OfficeProcess
 let phones: BrowserContext[] = []
 let cables: Cable[] = []
 let faults: string[] = []
 
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
+serveApp('each')
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  url = await server.open()
   folder = await mkdtemp(path.join(os.tmpdir(), 'office-'))
   office = new OfficeProcess(await freePort(), folder)
   phones = []
@@ -125,7 +116,6 @@ afterEach(async () => {
   for (const one of phones) await one.close()
   for (const one of cables) one.close()
   await office.kill()
-  await server.close()
   await rm(folder, { recursive: true })
   // oxlint-disable-next-line vitest/no-standalone-expect -- whatever a journey was about, nothing may have broken on the way
   expect(faults).toEqual([])
@@ -188,12 +178,7 @@ describe('an office’s server', () => {
       await a.getByText(/^Joined\. No plan is shared yet/).waitFor()
       expect(await accessibilityFaults(a)).toEqual([])
       await goTo(a, '#/')
-      await a.getByRole('button', { name: 'Example' }).click()
-      await a
-        .getByRole('dialog')
-        .getByRole('button', { name: /fired brick/ })
-        .click()
-      await a.getByRole('link', { name: /^Walls/ }).waitFor()
+      await openExample(/fired brick/, a)
       const id = await a.evaluate(() => window.location.hash.split('/')[2] ?? '')
       await goTo(a, `#/hand-over/${id}`)
       await a.getByRole('button', { name: 'Put it in the office’s programme' }).click()
@@ -253,12 +238,7 @@ describe('an office’s server', () => {
       await join(a)
       await a.getByText(/^Joined/).waitFor()
       await goTo(a, '#/')
-      await a.getByRole('button', { name: 'Example' }).click()
-      await a
-        .getByRole('dialog')
-        .getByRole('button', { name: /hollow block/ })
-        .click()
-      await a.getByRole('link', { name: /^Walls/ }).waitFor()
+      await openExample(/hollow block/, a)
       const id = await a.evaluate(() => window.location.hash.split('/')[2] ?? '')
       const name = (await a.getByRole('heading', { level: 1 }).textContent()) ?? ''
 

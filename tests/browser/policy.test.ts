@@ -1,25 +1,16 @@
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, inject, it } from 'vitest'
-import type { Browser, BrowserContext, Page } from 'playwright-core'
+import { afterEach, beforeEach, describe, expect, it } from 'vitest'
+import type { BrowserContext, Page } from 'playwright-core'
 import { tellFault } from '../faults.ts'
-import { buildOf, complaints, launch, phone, waitForOffline } from './browser.ts'
-import { AppServer, RestOfTheWorld } from './server.ts'
+import { buildOf, complaints, phone, waitForOffline } from './browser.ts'
+import { browser, serveApp, url } from './served.ts'
+import { RestOfTheWorld } from './server.ts'
 
-let browser: Browser
-let server: AppServer
 let world: RestOfTheWorld
 let context: BrowserContext
 let page: Page
-let url: string
 
-beforeAll(async () => {
-  browser = await launch()
-})
-afterAll(async () => {
-  await browser.close()
-})
+serveApp('each')
 beforeEach(async () => {
-  server = new AppServer(inject('appA'))
-  url = await server.open()
   world = new RestOfTheWorld()
   context = await phone(browser, { proxy: { server: await world.open(), bypass: 'localhost' } })
   page = await context.newPage()
@@ -29,7 +20,7 @@ beforeEach(async () => {
 })
 afterEach(async () => {
   await context.close()
-  await Promise.all([server.close(), world.close()])
+  await world.close()
 })
 
 /** What can be tried from within the page, by its name here; the code of each is in `attempt`. */

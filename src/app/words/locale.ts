@@ -20,28 +20,31 @@ export function separators(): Separators {
   return { group: mark('group', ' '), decimal: mark('decimal', '.') }
 }
 
-const formats = new Map<string, Intl.NumberFormat>()
-
-/** `Intl.NumberFormat` objects are dear to make and cheap to keep. Digits are 0 to 9 in every locale, as on tapes, bags and coins. */
-export function numberFormat(options: Intl.NumberFormatOptions): Intl.NumberFormat {
+function keptIn<Options, Format>(
+  formats: Map<string, Format>,
+  Made: new (locale: string, options: Options & { numberingSystem: 'latn' }) => Format,
+  options: Options,
+): Format {
   const key = `${locale}|${JSON.stringify(options)}`
   const kept = formats.get(key)
   if (kept !== undefined) return kept
-  const made = new Intl.NumberFormat(locale, { ...options, numberingSystem: 'latn' })
+  const made = new Made(locale, { ...options, numberingSystem: 'latn' })
   formats.set(key, made)
   return made
+}
+
+const numberFormats = new Map<string, Intl.NumberFormat>()
+
+/** `Intl.NumberFormat` objects are dear to make and cheap to keep. Digits are 0 to 9 in every locale, as on tapes, bags and coins. */
+export function numberFormat(options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  return keptIn(numberFormats, Intl.NumberFormat, options)
 }
 
 const dateFormats = new Map<string, Intl.DateTimeFormat>()
 
 /** The same for days and hours, which are dearer still. */
 export function dateFormat(options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat {
-  const key = `${locale}|${JSON.stringify(options)}`
-  const kept = dateFormats.get(key)
-  if (kept !== undefined) return kept
-  const made = new Intl.DateTimeFormat(locale, { ...options, numberingSystem: 'latn' })
-  dateFormats.set(key, made)
-  return made
+  return keptIn(dateFormats, Intl.DateTimeFormat, options)
 }
 
 /** A thin no-break space disappears in some faces at figure size; a full one does not. */

@@ -142,7 +142,7 @@ export function* searched(shop: Workshop, effort: 'quick' | 'deep'): Generator<S
       if (best.score.breaches > 0) yield tried(best.whole.owns, bearing)
   const glance = sameLook(looking('glance'))
   // English bond turns as a whole: where the front lies in stretchers, so does the back.
-  const turned = shop.frame.bond === 'english' ? 6 : 3
+  const turned = isEnglish ? 6 : 3
   for (const bearing of longer)
     for (const frontOwns of [null, 0, 1] as const) {
       const { whole, score } = best

@@ -1,5 +1,4 @@
-import type { PieceRule } from './cut-placing.ts'
-import { SLACK_UM } from './micrometres.ts'
+import { isLawfulLap, lawfulLapCost, type PieceRule } from './cut-placing.ts'
 import type { RunWay } from './run-ways.ts'
 
 /** Something of a course that is passed from one end to the other: a run and the ways of filling it, or a perpend that is there. */
@@ -43,8 +42,7 @@ export interface CoursePaths {
 function besideCost(at: number, { avoid, rule }: Stretch): number {
   let nearest = Infinity
   for (const other of avoid) nearest = Math.min(nearest, Math.abs(other - at))
-  if (nearest >= rule.aim) return 0
-  return nearest >= rule.lap - SLACK_UM ? (1e-3 * (rule.aim - nearest)) / rule.aim : Infinity
+  return isLawfulLap(nearest, rule) ? lawfulLapCost(nearest, rule.aim) : Infinity
 }
 
 /** The ways along a course of these runs. */

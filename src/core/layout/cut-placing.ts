@@ -59,9 +59,16 @@ export const shortLapWeight = (distance: number, lap: number): number => {
   return 1 + 4 * missing * missing
 }
 
+/** A lawful lap is the better the nearer it comes to the one aimed at. */
+export const lawfulLapCost = (distance: number, aim: number): number =>
+  distance < aim ? (1e-3 * (aim - distance)) / aim : 0
+
+/** Across a wall of narrow units what is aimed at may be less than a lap: more cannot be had. */
+export const isLawfulLap = (distance: number, { lap, aim }: PieceRule): boolean =>
+  distance >= Math.min(aim, lap - SLACK_UM)
+
 const lapCost = (distance: number, rule: PieceRule): number => {
-  if (distance >= rule.aim) return 0
-  if (distance >= rule.lap - SLACK_UM) return (1e-3 * (rule.aim - distance)) / rule.aim
+  if (isLawfulLap(distance, rule)) return lawfulLapCost(distance, rule.aim)
   return BREACH * shortLapWeight(distance, rule.lap)
 }
 
@@ -119,11 +126,15 @@ function perpendCosts(from: number, { rule, avoid, pieces, joint }: Share, into:
 }
 
 /** A cut piece: the cut itself, and half the share of a unit lost where only pieces of this one length come out of it. */
-export function pieceCost(piece: number, { length, loss, cutWorth, wanted }: PieceRule): number {
+function pieceCost(piece: number, { length, loss, cutWorth, wanted }: PieceRule): number {
   if (wanted !== undefined && wanted === piece) return cutWorth
   const perUnit = Math.max(1, Math.trunc((length + loss) / (piece + loss)))
   return cutWorth + LOST * (1 / perUnit - (piece + loss) / (length + loss))
 }
+
+/** What cutting so much off a unit costs: Infinity for a cut that takes too little or leaves too little. */
+export const cutCostOf = (cut: number, rule: PieceRule): number =>
+  cut < rule.trim || cut > rule.length - rule.shortest ? Infinity : pieceCost(rule.length - cut, rule)
 
 /** No cut, or all of the shortening in one cut, where that does best: perpends before it stay, those after it move. */
 export function oneCut(share: Share, below: number): Trial | null {
@@ -187,14 +198,11 @@ function shiftsToTry(share: Share): number {
   return count
 }
 
-/** What each cut between two of the shifts costs: Infinity for one that takes too little or leaves too little. */
+/** What each cut between two of the shifts costs. */
 function priceCuts(rule: PieceRule, count: number): void {
-  const most = rule.length - rule.shortest
   for (let from = 0; from < count; from++)
-    for (let to = from + 1; to < count; to++) {
-      const cut = (shifts[to] ?? 0) - (shifts[from] ?? 0)
-      cutCost[from * MOST_STEPS + to] = cut < rule.trim || cut > most ? Infinity : pieceCost(rule.length - cut, rule)
-    }
+    for (let to = from + 1; to < count; to++)
+      cutCost[from * MOST_STEPS + to] = cutCostOf((shifts[to] ?? 0) - (shifts[from] ?? 0), rule)
 }
 
 /** No way of cutting costs less: the fewest cuts, and each perpend at the best place that any shift puts it. */

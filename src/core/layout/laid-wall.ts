@@ -79,16 +79,25 @@ export function laidWith(shape: CourseShape, fills: readonly (readonly Fill[])[]
   return { shape, fills, perpends, ownBreaches, cuts }
 }
 
-/** Lays one course so that its perpends keep clear of those of its neighbours, laid or foreseen. */
+const NONE: ReadonlyMap<number, Fill> = new Map()
+
+/**
+ * Lays one course so that its perpends keep clear of those of its neighbours, laid or foreseen. Runs of its last row, by
+ * number, may be filled already.
+ */
 export function layShape(
   shape: CourseShape,
   neighbours: readonly (readonly Perpend[])[],
   rules: WallRules,
   fill: Fillers,
   place: CutPlace,
+  filled = NONE,
 ): LaidShape {
-  const fills = shape.tracks.map((track) =>
-    track.runs.map((run) => {
+  const last = shape.tracks.length - 1
+  const fills = shape.tracks.map((track, index) =>
+    track.runs.map((run, at) => {
+      const known = index === last ? filled.get(at) : undefined
+      if (known !== undefined) return known
       const avoid = perpendsNear(shape, track, run, neighbours, rules)
       return fill(track.lie, run.to - run.from, run.startJoint, run.endJoint, avoid, place)
     }),

@@ -1,7 +1,6 @@
 import type { CourseShape, Perpend } from './course-shape.ts'
-import type { PieceRule } from './cut-placing.ts'
 import { coursePaths, type CoursePaths, type Stretch } from './course-paths.ts'
-import { laidWith, layShape, perpendsNear, type LaidShape } from './laid-wall.ts'
+import { layShape, perpendsNear, type LaidShape } from './laid-wall.ts'
 import { pairSearch } from './pair-search.ts'
 import type { Fillers, WallRules } from './remembered-fills.ts'
 import { fewestPieces, fillWith, type Fill } from './run-filling.ts'
@@ -11,14 +10,7 @@ import { runWays, type RunWay } from './run-ways.ts'
 const PASSED: RunWay = { pieces: 0, joint: 0, shifts: [0], cutCosts: new Float64Array(1) }
 
 /** What is passed along the last row of a course: its runs, and the joints of walls that come through. */
-interface Passed {
-  readonly from: number
-  readonly to: number
-  readonly startJoint: boolean
-  readonly endJoint: boolean
-  readonly rule: PieceRule
-  /** Perpends of courses laid beside it. */
-  readonly avoid: readonly number[]
+interface Passed extends Omit<Stretch, 'ways'> {
   /** Index of the run in its row; -1 for a joint. */
   readonly run: number
 }
@@ -141,26 +133,6 @@ function filledTogether(a: readonly Passed[], b: readonly Passed[], rules: WallR
   return found
 }
 
-/** A course with the runs of its last row filled as found, and the rest against the courses beside it. */
-function laidAround(
-  shape: CourseShape,
-  found: ReadonlyMap<number, Fill>,
-  neighbours: readonly (readonly Perpend[])[],
-  rules: WallRules,
-  fill: Fillers,
-): LaidShape {
-  const last = shape.tracks.length - 1
-  const fills = shape.tracks.map((track, index) =>
-    track.runs.map((run, at) => {
-      const known = index === last ? found.get(at) : undefined
-      if (known !== undefined) return known
-      const avoid = perpendsNear(shape, track, run, neighbours, rules)
-      return fill(track.lie, run.to - run.from, run.startJoint, run.endJoint, avoid, 'any')
-    }),
-  )
-  return laidWith(shape, fills, rules)
-}
-
 /** A stretch of courses of two shapes in turn, or a single course. */
 interface Zone {
   readonly from: number
@@ -191,11 +163,11 @@ function pairLaid(
   const [foundA, foundB] = filledTogether(passedAlong(a, besideA, rules), passedAlong(b, besideB, rules), rules, memory)
   // A course of one row is laid before one of two, which has to follow it.
   if (a.tracks.length > b.tracks.length) {
-    const laidB = laidAround(b, foundB, [a.known, ...besideB], rules, fill)
-    return [laidAround(a, foundA, [laidB.perpends, ...besideA], rules, fill), laidB]
+    const laidB = layShape(b, [a.known, ...besideB], rules, fill, 'any', foundB)
+    return [layShape(a, [laidB.perpends, ...besideA], rules, fill, 'any', foundA), laidB]
   }
-  const laidA = laidAround(a, foundA, [b.known, ...besideA], rules, fill)
-  return [laidA, laidAround(b, foundB, [laidA.perpends, ...besideB], rules, fill)]
+  const laidA = layShape(a, [b.known, ...besideA], rules, fill, 'any', foundA)
+  return [laidA, layShape(b, [laidA.perpends, ...besideB], rules, fill, 'any', foundB)]
 }
 
 /**

@@ -1,3 +1,4 @@
+import { lawfulLapCost } from './cut-placing.ts'
 import { EDGE, FIXED, type CoursePaths } from './course-paths.ts'
 import { SLACK_UM } from './micrometres.ts'
 
@@ -69,7 +70,7 @@ export function pairSearch(
         if (kind !== EDGE && besideKind !== EDGE && (kind !== FIXED || besideKind !== FIXED)) {
           const distance = Math.abs((course.at[next] ?? 0) - besideAt)
           if (distance < lap - SLACK_UM) continue
-          if (distance < aim) all += (1e-3 * (aim - distance)) / aim
+          all += lawfulLapCost(distance, aim)
         }
         const to = pair + (next - node) * stride
         if (seenIn[to] !== search) {

@@ -1,5 +1,5 @@
 import type { Run } from './course-shape.ts'
-import { pieceCost, type PieceRule } from './cut-placing.ts'
+import { cutCostOf, type PieceRule } from './cut-placing.ts'
 
 /** One way of filling a run: so many pieces, all joints of one width, perpends moved back by some of the shifts. */
 export interface RunWay {
@@ -44,18 +44,15 @@ function shiftsOf(rule: PieceRule, shortened: number, pieces: number): number[] 
 function cutCostsOf(rule: PieceRule, shifts: readonly number[]): Float64Array {
   const count = shifts.length
   const costs = new Float64Array(count * count).fill(Infinity)
-  const most = rule.length - rule.shortest
   for (let from = 0; from < count; from++) {
     costs[from * count + from] = 0
-    for (let to = from + 1; to < count; to++) {
-      const cut = (shifts[to] ?? 0) - (shifts[from] ?? 0)
-      if (cut >= rule.trim && cut <= most) costs[from * count + to] = pieceCost(rule.length - cut, rule)
-    }
+    for (let to = from + 1; to < count; to++)
+      costs[from * count + to] = cutCostOf((shifts[to] ?? 0) - (shifts[from] ?? 0), rule)
   }
   return costs
 }
 
-/** The ways of filling a run with its fewest pieces or one more: whole where the joints allow it, else cut at the usual joint. */
+/** The ways of filling a run with its fewest pieces or the few more that the rule spares: whole where the joints allow it, else cut at the usual joint. */
 export function runWays(rule: PieceRule, { from, to, startJoint, endJoint }: Run, fewest: number): RunWay[] {
   const run = to - from
   const ends = (startJoint ? 1 : 0) + (endJoint ? 1 : 0)

@@ -1,6 +1,4 @@
-import 'fake-indexeddb/auto'
-import { IDBFactory } from 'fake-indexeddb'
-import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import { describe, expect, it, vi } from 'vitest'
 import { chambersFor } from '../../../src/core/fish/load.ts'
 import {
   applySet,
@@ -25,34 +23,13 @@ import { workedOut } from '../../../src/app/state/use-worked-out.ts'
 import { connect, type StoredRow } from '../../../src/device/database/connection.ts'
 import { encodeDocument } from '../../../src/device/database/document-bytes.ts'
 import { documentOf } from '../../../src/device/database/plan-document.ts'
+import { FIRST } from './first-answers.ts'
+import { open, phonesInNode, saved } from './phones.ts'
 import { offerOf, planOf } from '../../device/plans.ts'
 import { PLAN_VERSION } from '../../../src/core/plan/schema.ts'
 
-const FIRST = {
-  name: 'By the landing',
-  freshKgPerDay: 60,
-  unitKey: 'hollow-450-150-225',
-  soil: 'clay-firm',
-  currency: { code: 'XXX', digits: 2 },
-}
+phonesInNode()
 
-beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory()
-  vi.stubGlobal('window', new EventTarget())
-  vi.stubGlobal('document', Object.assign(new EventTarget(), { visibilityState: 'visible' }))
-  vi.stubGlobal('navigator', {})
-})
-afterEach(async () => {
-  await stopApp()
-  vi.unstubAllGlobals()
-})
-
-const open = () => {
-  const { open: plan } = store.getState()
-  if (plan === null) throw new Error('no plan is open')
-  return plan
-}
-const saved = () => vi.waitUntil(() => open().saving.kind === 'saved')
 /** The page goes and comes again: the same phone, a new run of the app. */
 const restart = async () => {
   await stopApp()

@@ -8,7 +8,8 @@ import { eraseEverything } from '../../../src/app/state/phone-actions.ts'
 import { canShareFiles, sharePlan } from '../../../src/app/state/save-plan-file.ts'
 import { store } from '../../../src/app/state/store.ts'
 import { offerOf } from '../../device/plans.ts'
-import { FIRST, open, phonesInNode, saved, takeUp } from './phones.ts'
+import { FIRST } from './first-answers.ts'
+import { open, phonesInNode, saved, takeUp } from './phones.ts'
 
 const ALL = { names: true, receipts: true }
 const NONE = { names: false, receipts: false }

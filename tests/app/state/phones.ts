@@ -5,14 +5,6 @@ import { startApp, stopApp } from '../../../src/app/state/actions.ts'
 import { namePhone } from '../../../src/app/state/phone-actions.ts'
 import { store } from '../../../src/app/state/store.ts'
 
-export const FIRST = {
-  name: 'By the landing',
-  freshKgPerDay: 60,
-  unitKey: 'hollow-450-150-225',
-  soil: 'clay-firm',
-  currency: { code: 'XXX', digits: 2 },
-}
-
 const phones = new Map<string, IDBFactory>()
 
 /** Puts one phone down and takes another up: each has a database of its own, and its name. */
@@ -29,6 +21,7 @@ export async function takeUp(name: string): Promise<void> {
 export function phonesInNode(): void {
   beforeEach(() => {
     phones.clear()
+    globalThis.indexedDB = new IDBFactory()
     vi.stubGlobal('window', new EventTarget())
     vi.stubGlobal('document', Object.assign(new EventTarget(), { visibilityState: 'visible' }))
     vi.stubGlobal('navigator', {})

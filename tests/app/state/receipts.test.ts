@@ -9,7 +9,8 @@ import { store } from '../../../src/app/state/store.ts'
 import { storedReceipt } from '../../../src/device/receipts/receipt-key.ts'
 import { spendingOf } from '../../device/plans.ts'
 import { jpegOf, WEBP } from '../../device/receipts/pictures.ts'
-import { FIRST, open, phonesInNode, saved, takeUp } from './phones.ts'
+import { FIRST } from './first-answers.ts'
+import { open, phonesInNode, saved, takeUp } from './phones.ts'
 
 phonesInNode()
 
